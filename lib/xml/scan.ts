@@ -1,0 +1,153 @@
+import {decode} from './element.ts'
+
+/** Searching in the bytes of an XML text, as much as cutting it needs. Positions are indices of bytes. */
+
+export const LESS = 0x3c
+const GREATER = 0x3e
+const SLASH = 0x2f
+const BANG = 0x21
+const QUESTION = 0x3f
+const EQUALS = 0x3d
+const DOUBLE = 0x22
+const SINGLE = 0x27
+
+/** Whether the markup at this `<` is a comment, CDATA section, processing instruction or declaration. */
+export function isMark(bytes: Uint8Array, at: number): boolean {
+  return bytes[at + 1] === BANG || bytes[at + 1] === QUESTION
+}
+
+/** Where the markup that begins with the `<` at `at` ends (after its `>`), or -1 when its end is not there yet. */
+export function markupEnd(bytes: Uint8Array, at: number): number {
+  if (bytes[at + 1] === QUESTION) return endAfter(bytes, at + 4, QUESTION, -1)
+  if (bytes[at + 1] !== BANG) return tagEnd(bytes, at + 1)
+  if (startsWith(bytes, at, '<!--')) return endAfter(bytes, at + 6, 0x2d, 0x2d)
+  if (startsWith(bytes, at, '<![CDATA[')) return endAfter(bytes, at + 11, 0x5d, 0x5d)
+  return bytes.length < at + 9 ? -1 : declarationEnd(bytes, at + 2)
+}
+
+/** The end of the first `>` at or after `from` that follows the bytes `before` and, unless -1, `second` before that. */
+function endAfter(bytes: Uint8Array, from: number, before: number, second: number): number {
+  for (let i = bytes.indexOf(GREATER, from); i >= 0; i = bytes.indexOf(GREATER, i + 1)) {
+    if (bytes[i - 1] === before && (second < 0 || bytes[i - 2] === second)) return i + 1
+  }
+  return -1
+}
+
+function tagEnd(bytes: Uint8Array, from: number): number {
+  for (let i = from; i < bytes.length; i++) {
+    const byte = bytes[i]
+    if (byte === GREATER) return i + 1
+    if (byte === DOUBLE || byte === SINGLE) {
+      i = bytes.indexOf(byte, i + 1)
+      if (i < 0) return -1
+    }
+  }
+  return -1
+}
+
+/** The end of a document type with all that its internal subset holds. */
+function declarationEnd(bytes: Uint8Array, from: number): number {
+  let depth = 1
+  for (let i = from; i < bytes.length; i++) {
+    const byte = bytes[i]
+    if (byte === DOUBLE || byte === SINGLE) {
+      i = bytes.indexOf(byte, i + 1)
+      if (i < 0) return -1
+    } else if (byte === GREATER) {
+      if (--depth === 0) return i + 1
+    } else if (byte === LESS) {
+      if (i + 4 > bytes.length) return -1
+      const comment = startsWith(bytes, i, '<!--')
+      if (!comment && bytes[i + 1] !== QUESTION) {
+        depth++
+        continue
+      }
+      const end = markupEnd(bytes, i)
+      if (end < 0) return -1
+      i = end - 1
+    }
+  }
+  return -1
+}
+
+function startsWith(bytes: Uint8Array, at: number, text: string): boolean {
+  for (let i = 0; i < text.length; i++) if (bytes[at + i] !== text.charCodeAt(i)) return false
+  return true
+}
+
+/** Whether the tag at this `<` has exactly this name; `at` may also be the slash of an end tag. */
+export function hasName(bytes: Uint8Array, at: number, name: string): boolean {
+  return startsWith(bytes, at + 1, name) && endsName(bytes[at + 1 + name.length] as number)
+}
+
+/** Whether a name ends before this byte. */
+export function endsName(byte: number): boolean {
+  return byte === GREATER || byte === SLASH || isSpace(byte)
+}
+
+function isSpace(byte: number): boolean {
+  return byte === 0x20 || byte === 0x0a || byte === 0x0d || byte === 0x09
+}
+
+/** The value of an attribute of the tag [from, to), decoded; empty when there is no such attribute. */
+export function readAttribute(bytes: Uint8Array, from: number, to: number, name: string): string {
+  const [start, end] = findAttribute(bytes, from, to, name) ?? [0, 0]
+  let value = ''
+  for (let i = start; i < end; i++) {
+    const byte = bytes[i] as number
+    if (byte < 0x20 || byte > 0x7e) return readText(bytes.subarray(start, end))
+    value += String.fromCharCode(byte)
+  }
+  return decode(value)
+}
+
+function readText(bytes: Uint8Array): string {
+  const raw = new TextDecoder('utf-8', {ignoreBOM: true}).decode(bytes)
+  return decode(raw.replaceAll(/\r\n|[\t\r\n]/g, ' '))
+}
+
+/** Where the value stands, inside its quotes. */
+function findAttribute(
+  bytes: Uint8Array,
+  from: number,
+  to: number,
+  name: string,
+): readonly [start: number, end: number] | undefined {
+  for (let i = from; i < to; i++) {
+    const quote = bytes[i]
+    if (quote !== DOUBLE && quote !== SINGLE) continue
+    const end = bytes.indexOf(quote, i + 1)
+    let before = i - 1
+    while (isSpace(bytes[before] as number)) before--
+    if (bytes[before] === EQUALS) before--
+    while (isSpace(bytes[before] as number)) before--
+    const start = before + 1 - name.length
+    if (startsWith(bytes, start, name) && isSpace(bytes[start - 1] as number)) return [i + 1, end]
+    i = end
+  }
+  return undefined
+}
+
+/** How often a byte occurs, four bytes at a time: line counting must not cost more than cutting. */
+export function countByte(bytes: Uint8Array, byte: number): number {
+  let count = 0
+  let i = 0
+  // Words begin at a multiple of four; a few bytes have no whole word.
+  const aligned = bytes.length < 32 ? bytes.length : -bytes.byteOffset & 3
+  for (; i < aligned; i++) if (bytes[i] === byte) count++
+  if (i === bytes.length) return count
+  const words = new Int32Array(bytes.buffer, bytes.byteOffset + i, (bytes.length - i) >>> 2)
+  const pattern = byte * 0x01010101
+  for (let w = 0; w < words.length;) {
+    // Each of the four counters in `sum` is a byte: no more than 255 rounds.
+    let sum = 0
+    for (const stop = Math.min(words.length, w + 255); w < stop; w++) {
+      const x = (words[w] as number) ^ pattern
+      const zero = ~(((x & 0x7f7f7f7f) + 0x7f7f7f7f) | x)
+      sum = (sum + ((zero >>> 7) & 0x01010101)) | 0
+    }
+    count += (sum & 255) + ((sum >>> 8) & 255) + ((sum >>> 16) & 255) + (sum >>> 24)
+  }
+  for (i += words.length * 4; i < bytes.length; i++) if (bytes[i] === byte) count++
+  return count
+}
