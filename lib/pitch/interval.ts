@@ -85,6 +85,7 @@ export function formatInterval(interval: Interval): string {
 }
 
 const ORDINALS: Readonly<Record<number, string>> = {
+  1: 'unison',
   2: 'second',
   3: 'third',
   4: 'fourth',
@@ -101,7 +102,10 @@ const ORDINALS: Readonly<Record<number, string>> = {
   15: 'fifteenth',
   16: 'sixteenth',
   17: 'seventeenth',
+  18: 'eighteenth',
+  19: 'nineteenth',
   20: 'twentieth',
+  21: 'twenty-first',
   22: 'twenty-second',
   23: 'twenty-third',
 }

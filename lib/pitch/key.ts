@@ -77,14 +77,17 @@ export function majorTonic(fifths: number): string {
   return `${step}${alter < 0 ? 'b'.repeat(0 - alter) : '#'.repeat(alter)}`
 }
 
-/** A signature in words: `2 flats`, `no sharps or flats`, `4 signs`. */
+/** A signature in words: `2 flats`, `no sharps or flats`, `2 signs (F C)`. */
 export function describeKey(key: Key): string {
   if (!isTraditional(key))
-    return `${key.alters.length} signs (${key.alters.map((sign) => sign.step).join(' ')})`
+    return `${counted(key.alters.length, 'sign')} (${key.alters.map((sign) => sign.step).join(' ')})`
   const {fifths} = key
   if (fifths === 0) return 'no sharps or flats'
-  const count = Math.abs(fifths)
-  return `${count} ${fifths < 0 ? 'flat' : 'sharp'}${count === 1 ? '' : 's'}`
+  return counted(Math.abs(fifths), fifths < 0 ? 'flat' : 'sharp')
+}
+
+function counted(count: number, what: string): string {
+  return `${count} ${what}${count === 1 ? '' : 's'}`
 }
 
 /** Orders signs of a non-traditional signature from low to high, for comparing two of them. */

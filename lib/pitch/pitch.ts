@@ -72,7 +72,7 @@ export function parsePitch(text: string): Pitch | undefined {
   if (!isStep(step)) return undefined
   return {
     step,
-    alter: decimal === undefined ? alterOfSign(sign) : Number(decimal),
+    alter: decimal === undefined ? alterOfSign(sign) : Number(decimal) + 0, // never -0
     octave: Number(octave),
   }
 }
@@ -82,9 +82,9 @@ export function formatPitch(pitch: Pitch): string {
   return `${pitch.step}${formatAlter(pitch.alter)}${pitch.octave}`
 }
 
-/** The alteration as it stands between letter and octave: `b`, `##`, `(+0.5)`, nothing for a natural. */
+/** The alteration between letter and octave: `b`, `##`, `(+0.5)`, nothing for a natural; beyond four signs `(+5)`. */
 export function formatAlter(alter: number): string {
-  if (!Number.isInteger(alter)) return `(${alter > 0 ? '+' : ''}${alter})`
+  if (!Number.isInteger(alter) || Math.abs(alter) > 4) return `(${alter > 0 ? '+' : ''}${alter})`
   return alter < 0 ? 'b'.repeat(0 - alter) : '#'.repeat(alter)
 }
 
@@ -98,7 +98,7 @@ function alterOfSign(sign: string): number {
 function addExactly(a: number, b: number): number {
   const sum = a + b
   if (Number.isInteger(a) && Number.isInteger(b)) return sum
-  return Number(sum.toFixed(Math.max(decimalsOf(a), decimalsOf(b))))
+  return Number(sum.toFixed(Math.max(decimalsOf(a), decimalsOf(b)))) + 0 // never -0
 }
 
 function decimalsOf(value: number): number {
