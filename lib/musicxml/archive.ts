@@ -1,0 +1,186 @@
+import {scoreError, type ScoreError} from '../diagnostic.ts'
+
+/** An entry of a zip archive, as its directory tells. Sizes in bytes. */
+export interface Entry {
+  readonly name: string
+  readonly packedSize: number
+  readonly size: number
+  readonly crc: number
+  /** 0: stored · 8: deflated · others cannot be read. */
+  readonly method: number
+  readonly encrypted: boolean
+  /** Where its header begins in the archive. */
+  readonly offset: number
+}
+
+/** Bytes that can be had again and again. */
+export type Bytes = () => AsyncIterable<Uint8Array>
+
+/** Inflated bytes that an entry may have: more is an attack or a mistake. */
+const LARGEST_ENTRY = 2 ** 32 - 2
+
+/** The directory must lie in so many bytes at the end: enough for some ten thousand entries. */
+const TAIL = 1024 * 1024
+
+/** Compressed bytes taken at a time: deflate makes at most 1032 times as many of them, whatever the sender wants. */
+const SLICE = 8192
+
+/**
+ * The directory of a zip archive. Reads the archive through but holds no more than its last MiB. Throws `ScoreError`
+ * `container/damaged` when the directory is missing, as at the end of a download that broke off.
+ */
+export async function readDirectory(archive: Bytes): Promise<Entry[]> {
+  let [chunks, held, length]: [Uint8Array[], number, number] = [[], 0, 0]
+  for await (const chunk of archive()) {
+    length += chunk.length
+    held += chunk.length
+    chunks.push(chunk)
+    if (held < 2 * TAIL) continue
+    chunks = [join(chunks).slice(-TAIL)]
+    held = TAIL
+  }
+  const tail = join(chunks)
+  const view = viewOf(tail)
+  let at = tail.length - 22
+  while (at >= 0 && view.getUint32(at, true) !== 0x06054b50) at--
+  if (at < 0) throw damaged('it has no directory: is it complete?')
+  const count = view.getUint16(at + 10, true)
+  const start = view.getUint32(at + 16, true) - (length - tail.length)
+  if (count === 0xffff || start < 0 || start > at) throw damaged('its directory cannot be read')
+  return readEntries(tail.subarray(0, at), start, count)
+}
+
+function readEntries(tail: Uint8Array, start: number, count: number): Entry[] {
+  const view = viewOf(tail)
+  const entries: Entry[] = []
+  for (let at = start; entries.length < count;) {
+    if (at + 46 > tail.length || view.getUint32(at, true) !== 0x02014b50) {
+      throw damaged('its directory cannot be read')
+    }
+    const nameEnd = at + 46 + view.getUint16(at + 28, true)
+    entries.push({
+      name: decodeName(tail.subarray(at + 46, nameEnd)),
+      packedSize: view.getUint32(at + 20, true),
+      size: view.getUint32(at + 24, true),
+      crc: view.getUint32(at + 16, true),
+      method: view.getUint16(at + 10, true),
+      encrypted: (view.getUint16(at + 8, true) & 1) === 1,
+      offset: view.getUint32(at + 42, true),
+    })
+    at = nameEnd + view.getUint16(at + 30, true) + view.getUint16(at + 32, true)
+  }
+  return entries
+}
+
+/** Names are UTF-8, said or unsaid; what is not keeps its bytes as characters, so that it at least has a name. */
+function decodeName(bytes: Uint8Array): string {
+  try {
+    return new TextDecoder('utf-8', {fatal: true}).decode(bytes)
+  } catch {
+    return String.fromCharCode(...bytes)
+  }
+}
+
+/**
+ * The inflated bytes of an entry, checked against size and checksum at the end. Throws `ScoreError` `container/encrypted`,
+ * `container/too-large` or `container/damaged`.
+ */
+export async function* readEntry(archive: Bytes, entry: Entry): AsyncGenerator<Uint8Array> {
+  const {name, size, method} = entry
+  if (entry.encrypted) throw scoreError('container/encrypted', `${name} is encrypted`)
+  if (size > LARGEST_ENTRY) throw tooLarge(name)
+  if (method !== 0 && method !== 8) throw damaged(`${name} is packed in a way unknown here`)
+  const packed = readPacked(archive, entry)
+  let [sum, length] = [0, 0]
+  for await (const chunk of method === 0 ? packed : inflate(packed, name)) {
+    sum = crc32(chunk, sum)
+    length += chunk.length
+    if (length > size) throw damaged(`${name} is larger than it says`)
+    yield chunk
+  }
+  if (length !== size || sum !== entry.crc) throw damaged(`${name} is not what was packed`)
+}
+
+async function* inflate(
+  packed: AsyncIterable<Uint8Array>,
+  name: string,
+): AsyncGenerator<Uint8Array> {
+  const {Inflate} = await import('fflate')
+  let ready: Uint8Array[] = []
+  const inflater = new Inflate((bytes) => ready.push(bytes))
+  const push = (bytes: Uint8Array, last: boolean): Uint8Array[] => {
+    ready = []
+    try {
+      inflater.push(bytes, last)
+    } catch (error) {
+      throw damaged(`${name}: ${error instanceof Error ? error.message : String(error)}`)
+    }
+    return ready.filter((each) => each.length > 0)
+  }
+  for await (const chunk of packed) {
+    for (let at = 0; at < chunk.length; at += SLICE) {
+      yield* push(chunk.subarray(at, at + SLICE), false)
+    }
+  }
+  yield* push(new Uint8Array(0), true)
+}
+
+/** The packed bytes of an entry; its own header tells how long that header is. */
+async function* readPacked(archive: Bytes, entry: Entry): AsyncGenerator<Uint8Array> {
+  const pieces: Uint8Array[] = []
+  for await (const piece of readRange(archive, entry.offset, entry.offset + 30)) pieces.push(piece)
+  const header = join(pieces)
+  if (header.length < 30 || viewOf(header).getUint32(0, true) !== 0x04034b50) {
+    throw damaged(`${entry.name} is not where the directory says`)
+  }
+  const view = viewOf(header)
+  const start = entry.offset + 30 + view.getUint16(26, true) + view.getUint16(28, true)
+  yield* readRange(archive, start, start + entry.packedSize)
+}
+
+async function* readRange(archive: Bytes, start: number, end: number): AsyncGenerator<Uint8Array> {
+  let at = 0
+  for await (const chunk of archive()) {
+    const piece = chunk.subarray(Math.max(0, start - at), Math.max(0, end - at))
+    if (piece.length > 0) yield piece
+    at += chunk.length
+    if (at >= end) return
+  }
+}
+
+/** The checksum of zip archives (CRC-32 of ISO 3309), going on from an earlier one. */
+export function crc32(bytes: Uint8Array, before = 0): number {
+  let sum = ~before
+  for (const byte of bytes) sum = (sum >>> 8) ^ (CRC_TABLE[(sum ^ byte) & 0xff] as number)
+  return ~sum >>> 0
+}
+
+const CRC_TABLE: Readonly<Int32Array> = Int32Array.from({length: 256}, (_, byte) => {
+  let sum = byte
+  for (let bit = 0; bit < 8; bit++) sum = sum & 1 ? (sum >>> 1) ^ 0xedb88320 : sum >>> 1
+  return sum
+})
+
+/** Pieces of bytes as one. */
+export function join(pieces: readonly Uint8Array[]): Uint8Array {
+  const joined = new Uint8Array(pieces.reduce((sum, piece) => sum + piece.length, 0))
+  let at = 0
+  for (const piece of pieces) {
+    joined.set(piece, at)
+    at += piece.length
+  }
+  return joined
+}
+
+function viewOf(bytes: Uint8Array): DataView {
+  return new DataView(bytes.buffer, bytes.byteOffset, bytes.length)
+}
+
+/** A fault of an archive. */
+export function damaged(message: string): ScoreError {
+  return scoreError('container/damaged', `the archive cannot be read: ${message}`)
+}
+
+function tooLarge(name: string): ScoreError {
+  return scoreError('container/too-large', `${name} has more than ${LARGEST_ENTRY} bytes`)
+}
