@@ -59,7 +59,10 @@ export interface AttestedName {
 export interface Instrument {
   readonly id: string
   readonly family: Family
-  /** The sounding note that its written C means by name: `Bb`; absent for unpitched percussion. */
+  /**
+   * The key in its name: `Bb`, absent for unpitched percussion. Recorders, trombones and tubas have theirs from the
+   * tube and read at pitch all the same.
+   */
   readonly builtIn?: string
   readonly labels: Readonly<Record<Language, Label>>
   /** Added to written to get sounding, octaves included, as its players read today. */

@@ -10,7 +10,7 @@ export function nearest<Value>(
   const best = new Map<Value, number>()
   for (const [text, value] of values) {
     const distance = editDistance(typed, text)
-    if (distance > Math.max(2, typed.length / 2)) continue
+    if (distance > typed.length / 2) continue
     if (distance < (best.get(value) ?? Infinity)) best.set(value, distance)
   }
   return [...best]
