@@ -114,6 +114,7 @@ function whatOf(
       return `${name} sounds instead of ${promised(before.note, moved)} (${astrayWords(semitones ?? ZERO)})`
     case 'duration': {
       const more = minus(after.duration, before.duration)
+      if (more.numerator === 0) return `${name} is tied on at another place`
       return `${name} is ${lengthWords(more)} ${order(more, ZERO) < 0 ? 'shorter' : 'longer'}`
     }
     case 'onset': {

@@ -120,7 +120,7 @@ function settle(comparison: PartComparison, one: Pending): void {
   if (likeness !== 'as-expected' && !excused)
     return differ(comparison, differenceOf(likeness, before, after, moved, beat))
   if (before.retied || after.retied) return
-  if (!equals(before.duration, after.duration))
+  if (!equals(before.duration, after.duration) || `${before.leaps}` !== `${after.leaps}`)
     return differ(comparison, differenceOf('duration', before, after, moved, beat))
   if (isRespelled(before.note, after.note, stayed ? ZERO : moved)) comparison.respelled++
   if (!stayed && comparison.base.numerator !== 0) {

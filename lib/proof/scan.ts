@@ -1,7 +1,7 @@
 import {malformed, readBeatUnit, readClef, readDivisions, readSounding} from './attributes.ts'
 import type {ClefInForce, Sounding} from './attributes.ts'
 import type {Node, RawMeasure} from './document.ts'
-import {difference, sum, ZERO} from './fraction.ts'
+import {difference, order, sum, ZERO} from './fraction.ts'
 import type {Fraction} from './fraction.ts'
 import {readDuration, readNote} from './note.ts'
 import type {WrittenNote} from './note.ts'
@@ -69,11 +69,16 @@ export function scanMeasure(
     }
     const duration = readDuration(node, divisions)
     if (!duration) throw malformed(node, `<${node.name}> has no duration`)
-    now = node.name === 'backup' ? difference(now, duration) : sum(now, duration)
+    now = node.name === 'backup' ? notBefore(difference(now, duration)) : sum(now, duration)
     run++
     slots = new Map()
   })
   return {notes, soundings, clefs, divisions, beat: beat ?? carried.beat}
+}
+
+/** Some files go back further than the measure's start: it is as far as music goes. */
+function notBefore(time: Fraction): Fraction {
+  return order(time, ZERO) < 0 ? ZERO : time
 }
 
 /** A transposition without `number` is for every staff; a clef without one is for the first. */

@@ -1,4 +1,4 @@
-import {equals, order, sum} from './fraction.ts'
+import {equals, formatFraction, order, sum} from './fraction.ts'
 import type {Fraction} from './fraction.ts'
 import type {SoundingMeasure, SoundingNote} from './reader.ts'
 
@@ -12,6 +12,8 @@ export interface Event {
   /** Where the last note of the chain stands. */
   lastIndex: number
   lastEnd: Fraction
+  /** Where the chain goes on after a gap, which no duration shows: `measure index:onset`. */
+  leaps: readonly string[]
   /** Set when the comparison has already told that a tie of this event was broken or added. */
   retied: boolean
 }
@@ -38,6 +40,8 @@ export function joinTies(held: readonly Event[], measure: SoundingMeasure): Join
     const event = note.tieStop ? findHeld(open, note) : undefined
     if (event) {
       event.duration = sum(event.duration, note.duration)
+      if (!endsAt(event, note))
+        event.leaps = [...event.leaps, `${note.measureIndex}:${formatFraction(note.onset)}`]
       prolong(event, note)
       if (!event.held) open.delete(event)
       continued.push({note, event})
@@ -49,6 +53,7 @@ export function joinTies(held: readonly Event[], measure: SoundingMeasure): Join
       held: false,
       lastIndex: note.measureIndex,
       lastEnd: note.onset,
+      leaps: [],
       retied: false,
     }
     prolong(attack, note)

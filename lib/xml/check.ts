@@ -1,5 +1,16 @@
-import {SaxesParser} from 'saxes'
-import {syntaxError} from './syntax-error.ts'
+import {isSpace, PLAIN} from './characters.ts'
+import {countByte, hasName, LESS, markupEnd, startsWith} from './scan.ts'
+import {syntaxError, type SyntaxFault} from './syntax-error.ts'
+import {
+  openTags,
+  passCharacter,
+  passEndTag,
+  passName,
+  passReference,
+  passStartTag,
+  type Fail,
+} from './tag.ts'
+import {extend, openWindow} from './window.ts'
 
 /** Judges an XML document while it comes. */
 export interface Checker {
@@ -9,30 +20,173 @@ export interface Checker {
   end(): void
 }
 
+/** Bytes that markup may have, as a frame may. */
+const LIMIT = 64 * 1024 * 1024
+
 /**
- * A checker of UTF-8 bytes, in chunks of any size: whether they are a well-formed XML 1.0 document. Entities other than
- * the five predefined ones count as undeclared, wherever they are declared.
+ * A checker of UTF-8 bytes, in chunks of any size: whether they are a well-formed XML 1.0 document (fifth edition, without
+ * validity and namespaces). Entities other than the five predefined ones count as undeclared, wherever they are declared. Of a
+ * document type declaration only quotes, brackets, comments and characters are judged.
+ *
+ * ```ts
+ * const checker = createChecker()
+ * for await (const chunk of chunks) checker.push(chunk)
+ * checker.end()
+ * ```
  */
 export function createChecker(): Checker {
-  const parser = new SaxesParser()
-  const decoder = new TextDecoder('utf-8', {fatal: true})
-  parser.on('error', (error) => {
-    throw syntaxError(error.message.replace(/^\d+:\d+: /, ''), parser.line)
-  })
-  const write = (bytes: Uint8Array, stream: boolean): void => {
-    let text
-    try {
-      text = decoder.decode(bytes, {stream})
-    } catch {
-      throw syntaxError('the text is not well-formed UTF-8', parser.line)
+  const window = openWindow()
+  const tags = openTags(fail)
+  let [feeds, returns] = [0, 0]
+  /** Nothing was read but a byte order mark: an XML declaration may stand here. */
+  let isStart = true
+  let hasMark = false
+  let hasType = false
+
+  function fail(message: string, at: number, fault?: SyntaxFault): never {
+    const rest = window.bytes.subarray(at)
+    // Line ends of old Macintosh programs are carriage returns alone.
+    const line = feeds > 0 ? feeds - countByte(rest, 0x0a) : returns - countByte(rest, 0x0d)
+    throw syntaxError(message, line + 1, fault)
+  }
+
+  function push(chunk: Uint8Array): void {
+    feeds += countByte(chunk, 0x0a)
+    if (feeds === 0) returns += countByte(chunk, 0x0d)
+    extend(window, chunk)
+    const {bytes, from, wake} = window
+    if (bytes.length >= wake || bytes.length > from + LIMIT) run()
+  }
+
+  function run(): void {
+    const {bytes} = window
+    let at = window.from
+    while (at < bytes.length) {
+      const next = passNext(bytes, at)
+      if (next < 0) break
+      isStart &&= next === at + 3 && bytes[at] === 0xef
+      at = next
     }
-    parser.write(text)
+    const rest = bytes.length - at
+    if (rest > LIMIT) fail('markup without an end', at, 'xml/too-large')
+    // Long markup is looked at again when it has doubled: in all no more than twice.
+    window.wake = bytes.length + (rest > 256 ? rest : 0)
+    window.from = window.at = at
   }
-  return {
-    push: (bytes) => write(bytes, true),
-    end: () => {
-      write(new Uint8Array(0), false)
-      parser.close()
-    },
+
+  function passNext(bytes: Uint8Array, at: number): number {
+    if (bytes[at] !== LESS) return tags.depth > 0 ? passText(fail, bytes, at) : passSpace(bytes, at)
+    const next = bytes[at + 1]
+    if (next === undefined) return -1
+    if (next === 0x2f) return passEndTag(tags, bytes, at)
+    if (next === 0x3f) return passInstruction(fail, bytes, at, isStart)
+    return next === 0x21 ? passDeclaration(bytes, at) : passStartTag(tags, bytes, at)
   }
+
+  /** Outside the root only white space may stand, and a byte order mark before everything. */
+  function passSpace(bytes: Uint8Array, start: number): number {
+    let at = start
+    while (isSpace(bytes[at] as number)) at++
+    if (at > start) return at
+    const isMark =
+      isStart && !hasMark && [0xef, 0xbb, 0xbf].every((byte, i) => (bytes[at + i] ?? byte) === byte)
+    if (!isMark) fail('text outside the root element', at)
+    if (at + 3 > bytes.length) return -1
+    hasMark = true
+    return at + 3
+  }
+
+  /** Passes a comment, a CDATA section or a document type. */
+  function passDeclaration(bytes: Uint8Array, at: number): number {
+    const end = markupEnd(bytes, at)
+    if (end < 0) return -1
+    if (startsWith(bytes, at, '<!--')) checkComment(fail, bytes, at, end)
+    else if (startsWith(bytes, at, '<![CDATA[')) {
+      if (tags.depth === 0) fail('text outside the root element', at)
+      checkCharacters(fail, bytes, at, end)
+    } else {
+      if (!hasName(bytes, at + 1, 'DOCTYPE')) fail('an unknown declaration', at)
+      if (hasType || tags.hasRoot) fail('a document type at the wrong place', at)
+      hasType = true
+      checkType(fail, bytes, at + 9, end)
+    }
+    return end
+  }
+
+  function finish(): void {
+    window.wake = 0
+    run()
+    if (window.from < window.bytes.length) fail('the document ends too early', window.from)
+    if (tags.depth > 0) fail('the document ends before its elements', window.from)
+    if (!tags.hasRoot) fail('there is no root element', window.from)
+  }
+
+  return {push, end: finish}
+}
+
+/** Passes text up to the next `<`, or as far as it is complete. */
+function passText(fail: Fail, bytes: Uint8Array, start: number): number {
+  const {length} = bytes
+  let at = start
+  for (;;) {
+    while (at < length && PLAIN[bytes[at] as number] === 1) at++
+    if (at === length) return at
+    const byte = bytes[at] as number
+    if (byte === LESS) return at
+    let next = at + 1
+    if (byte === 0x26) next = passReference(fail, bytes, at)
+    else if (byte === 0x5d) next = passBracket(fail, bytes, at)
+    else if (byte < 0x20 || byte >= 0x80) next = passCharacter(fail, bytes, at)
+    if (next < 0) return at > start ? at : -1
+    at = next
+  }
+}
+
+function passBracket(fail: Fail, bytes: Uint8Array, at: number): number {
+  if (at + 2 >= bytes.length) return -1
+  if (bytes[at + 1] === 0x5d && bytes[at + 2] === 0x3e) fail('a ]]> in text', at)
+  return at + 1
+}
+
+function passInstruction(fail: Fail, bytes: Uint8Array, at: number, isStart: boolean): number {
+  const end = markupEnd(bytes, at)
+  if (end < 0) return -1
+  const nameEnd = passName(fail, bytes, at + 2)
+  if (!isSpace(bytes[nameEnd] as number) && nameEnd !== end - 2)
+    fail('no name of an instruction', at)
+  const text = new TextDecoder().decode(bytes.subarray(at, end))
+  if (!/^<\?xml[\s?]/i.test(text)) checkCharacters(fail, bytes, at, end)
+  else if (!isStart) fail('an XML declaration that is not at the beginning', at)
+  else if (!XML_DECLARATION.test(text)) fail('a faulty XML declaration', at)
+  return end
+}
+
+const XML_DECLARATION =
+  /^<\?xml\s+version\s*=\s*(["'])1\.\d+\1(\s+encoding\s*=\s*(["'])[A-Za-z0-9][\w.-]*\3)?(\s+standalone\s*=\s*(["'])(yes|no)\5)?\s*\?>$/
+
+function checkComment(fail: Fail, bytes: Uint8Array, start: number, end: number): void {
+  for (let i = bytes.indexOf(0x2d, start + 4); i < end - 3; i = bytes.indexOf(0x2d, i + 1)) {
+    if (bytes[i + 1] === 0x2d) fail('a -- in a comment', i)
+  }
+  checkCharacters(fail, bytes, start, end)
+}
+
+function checkCharacters(fail: Fail, bytes: Uint8Array, start: number, end: number): void {
+  for (let at = start; at < end;)
+    at = PLAIN[bytes[at] as number] === 1 ? at + 1 : passCharacter(fail, bytes, at)
+}
+
+/** Of a document type: the comments and the characters. */
+function checkType(fail: Fail, bytes: Uint8Array, start: number, end: number): void {
+  for (let at = start; at < end;) {
+    const byte = bytes[at] as number
+    if (byte === 0x22 || byte === 0x27) at = bytes.indexOf(byte, at + 1)
+    else if (byte === LESS && (bytes[at + 1] === 0x3f || startsWith(bytes, at, '<!--'))) {
+      const inner = markupEnd(bytes, at)
+      if (bytes[at + 1] === 0x21) checkComment(fail, bytes, at, inner)
+      at = inner - 1
+    }
+    at++
+  }
+  checkCharacters(fail, bytes, start, end)
 }

@@ -1,16 +1,16 @@
-/** An attribute of an element; offsets are of its value, inside the quotes. `raw` is the text as written. */
+/** An attribute of an element. `raw` is the value as written; offsets are of that value, inside the quotes. */
 export interface Attribute {
   readonly name: string
   readonly raw: string
   readonly start: number
   readonly end: number
-  /** Where the attribute begins with the white space before it: removing [from, end + 1] removes it whole. */
+  /** Where the white space before the attribute begins: removing [from, end + 1) removes it whole. */
   readonly from: number
 }
 
 /**
  * An element and where it stands in its text. [start, end) is the whole element; [contentStart, contentEnd)
- * what lies between its tags (both equal to `end` when the tag closes itself).
+ * lies between its tags. A tag that closes itself has both equal to `end`.
  */
 export interface Element {
   readonly name: string
@@ -20,4 +20,237 @@ export interface Element {
   readonly end: number
   readonly contentStart: number
   readonly contentEnd: number
+}
+
+interface Growing extends Element {
+  children: Element[]
+  end: number
+  contentEnd: number
+}
+
+const NONE: readonly never[] = []
+const SLASH = 47
+const BANG = 33
+const QUESTION = 63
+const GREATER = 62
+const EQUALS = 61
+
+/**
+ * The elements of a text, as a tree of spans. The text may be a fragment; comments, processing instructions,
+ * CDATA sections and a DOCTYPE are stepped over. Nesting is checked: throws `SyntaxError`. With `unclosed: 'allow'`
+ * elements still open at the end (the root, in the header of a score) end there.
+ */
+export function parseElements(
+  text: string,
+  options: {readonly unclosed?: 'allow'} = {},
+): Element[] {
+  const roots: Element[] = []
+  const open: Growing[] = []
+  let siblings = roots
+  let at = text.indexOf('<')
+  while (at >= 0) {
+    const next = text.charCodeAt(at + 1)
+    if (next === SLASH) {
+      const end = find(text, '>', at)
+      const closed = open.pop()
+      if (!closed || !isNamed(text, at + 2, end, closed.name)) {
+        throw new SyntaxError(
+          `</${text.slice(at + 2, end)}> closes ${closed ? `<${closed.name}>` : 'nothing'}`,
+        )
+      }
+      closed.contentEnd = at
+      closed.end = end + 1
+      siblings = open.at(-1)?.children ?? roots
+      at = text.indexOf('<', end)
+    } else if (next === BANG || next === QUESTION) {
+      at = text.indexOf('<', skipMarkup(text, at))
+    } else {
+      const element = readStartTag(text, at)
+      siblings.push(element)
+      if (element.end < 0) {
+        open.push(element)
+        siblings = element.children
+      }
+      at = text.indexOf('<', element.contentStart)
+    }
+  }
+  if (open.length > 0 && options.unclosed !== 'allow')
+    throw new SyntaxError(`<${open.at(-1)?.name}> is not closed`)
+  for (const element of open) element.end = element.contentEnd = text.length
+  return roots
+}
+
+/** The first child of that name. */
+export function child(element: Element, name: string): Element | undefined {
+  for (const each of element.children) if (each.name === name) return each
+  return undefined
+}
+
+/** The element at the end of a path of names below the element. */
+export function descendant(element: Element, ...path: readonly string[]): Element | undefined {
+  let found: Element | undefined = element
+  for (const name of path) found = found && child(found, name)
+  return found
+}
+
+export function childrenNamed(element: Element, name: string): Element[] {
+  return element.children.filter((each) => each.name === name)
+}
+
+/** The element and everything below it, in document order. */
+export function* everyElement(element: Element): Generator<Element> {
+  yield element
+  for (const each of element.children) yield* everyElement(each)
+}
+
+/** What an element says: its text without comments and instructions, entities decoded, ends trimmed. */
+export function textOf(text: string, element: Element): string {
+  const raw = text.slice(element.contentStart, element.contentEnd)
+  if (!raw.includes('<')) return decode(raw).trim()
+  return raw
+    .replaceAll(
+      /<!\[CDATA\[([\s\S]*?)\]\]>|<!--[\s\S]*?-->|<\?[\s\S]*?\?>|<[^>]*>|[^<]+/g,
+      (piece, cdata?: string) =>
+        cdata !== undefined ? cdata : piece.startsWith('<') ? '' : decode(piece),
+    )
+    .trim()
+}
+
+/** The text of a child, undefined when there is none. */
+export function childText(text: string, element: Element, name: string): string | undefined {
+  const found = child(element, name)
+  return found && textOf(text, found)
+}
+
+/** The number in a child, undefined when there is none or it is no number. */
+export function childNumber(text: string, element: Element, name: string): number | undefined {
+  const found = childText(text, element, name)
+  if (found === undefined || found === '') return undefined
+  const value = Number(found)
+  return Number.isFinite(value) ? value : undefined
+}
+
+export function attribute(element: Element, name: string): Attribute | undefined {
+  for (const each of element.attributes) if (each.name === name) return each
+  return undefined
+}
+
+/** An attribute's value, entities decoded; undefined when it is absent. */
+export function attributeValue(element: Element, name: string): string | undefined {
+  const found = attribute(element, name)
+  return found && decode(found.raw)
+}
+
+const ENTITIES: Readonly<Record<string, string>> = {
+  lt: '<',
+  gt: '>',
+  amp: '&',
+  apos: "'",
+  quot: '"',
+}
+
+/** Replaces the five predefined entities and character references; any other stays as written. */
+export function decode(raw: string): string {
+  if (!raw.includes('&')) return raw
+  return raw.replaceAll(
+    /&(?:#x([0-9a-fA-F]+)|#(\d+)|(lt|gt|amp|apos|quot));/g,
+    (whole, hex?: string, decimal?: string, name?: string) => {
+      if (name !== undefined) return ENTITIES[name] ?? whole
+      const code = hex === undefined ? Number(decimal) : Number.parseInt(hex, 16)
+      return code <= 0x10ffff ? String.fromCodePoint(code) : whole
+    },
+  )
+}
+
+/** Makes text fit for content and for attribute values in double quotes. */
+export function encode(value: string): string {
+  return value
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;')
+    .replaceAll('"', '&quot;')
+}
+
+function readStartTag(text: string, start: number): Growing {
+  let at = start + 1
+  while (at < text.length && !isNameEnd(text.charCodeAt(at))) at++
+  const name = text.slice(start + 1, at)
+  if (name === '') throw new SyntaxError('< without a name')
+  let attributes: Attribute[] | undefined
+  for (;;) {
+    const from = at
+    while (isSpace(text.charCodeAt(at))) at++
+    const code = text.charCodeAt(at)
+    if (code === GREATER) return growing(name, attributes ?? NONE, start, -1, at + 1)
+    if (code === SLASH && text.charCodeAt(at + 1) === GREATER) {
+      return growing(name, attributes ?? NONE, start, at + 2, at + 2)
+    }
+    if (Number.isNaN(code)) throw new SyntaxError(`<${name} is not finished`)
+    const nameStart = at
+    while (at < text.length && text.charCodeAt(at) !== EQUALS && !isSpace(text.charCodeAt(at))) at++
+    const attributeName = text.slice(nameStart, at)
+    while (isSpace(text.charCodeAt(at))) at++
+    if (text.charCodeAt(at) !== EQUALS)
+      throw new SyntaxError(`attribute ${attributeName} of <${name}> has no value`)
+    at++
+    while (isSpace(text.charCodeAt(at))) at++
+    const quote = text[at]
+    if (quote !== '"' && quote !== "'")
+      throw new SyntaxError(`attribute ${attributeName} of <${name}> has no quotes`)
+    const end = find(text, quote, at + 1)
+    attributes ??= []
+    attributes.push({name: attributeName, raw: text.slice(at + 1, end), start: at + 1, end, from})
+    at = end + 1
+  }
+}
+
+function growing(
+  name: string,
+  attributes: readonly Attribute[],
+  start: number,
+  end: number,
+  contentStart: number,
+): Growing {
+  return {name, attributes, children: [], start, end, contentStart, contentEnd: end}
+}
+
+/** Past a comment, a CDATA section, an instruction or a DOCTYPE with its internal subset. */
+function skipMarkup(text: string, at: number): number {
+  if (text.startsWith('<!--', at)) return find(text, '-->', at + 4) + 3
+  if (text.startsWith('<![CDATA[', at)) return find(text, ']]>', at + 9) + 3
+  if (text.startsWith('<?', at)) return find(text, '?>', at + 2) + 2
+  let depth = 0
+  for (let i = at + 2; i < text.length; i++) {
+    const c = text[i]
+    if (c === '"' || c === "'") i = find(text, c, i + 1)
+    else if (text.startsWith('<!--', i)) i = find(text, '-->', i + 4) + 2
+    else if (text.startsWith('<?', i)) i = find(text, '?>', i + 2) + 1
+    else if (c === '[' || c === '<') depth++
+    else if (c === ']') depth--
+    else if (c === '>') {
+      if (depth === 0) return i + 1
+      if (depth > 1) depth--
+    }
+  }
+  throw new SyntaxError('<! is not finished')
+}
+
+function find(text: string, what: string, from: number): number {
+  const at = text.indexOf(what, from)
+  if (at < 0) throw new SyntaxError(`${what} is missing`)
+  return at
+}
+
+function isNamed(text: string, start: number, end: number, name: string): boolean {
+  if (!text.startsWith(name, start)) return false
+  for (let at = start + name.length; at < end; at++) if (!isSpace(text.charCodeAt(at))) return false
+  return true
+}
+
+function isSpace(code: number): boolean {
+  return code === 32 || code === 10 || code === 13 || code === 9
+}
+
+function isNameEnd(code: number): boolean {
+  return code === GREATER || code === SLASH || isSpace(code)
 }

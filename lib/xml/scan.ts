@@ -70,7 +70,8 @@ function declarationEnd(bytes: Uint8Array, from: number): number {
   return -1
 }
 
-function startsWith(bytes: Uint8Array, at: number, text: string): boolean {
+/** Whether the bytes from `at` on are this ASCII text. */
+export function startsWith(bytes: Uint8Array, at: number, text: string): boolean {
   for (let i = 0; i < text.length; i++) if (bytes[at + i] !== text.charCodeAt(i)) return false
   return true
 }

@@ -1,0 +1,82 @@
+import {createReadStream, createWriteStream, existsSync} from 'node:fs'
+import {mkdtemp, open, rename, rm} from 'node:fs/promises'
+import {tmpdir} from 'node:os'
+import {dirname, join, basename} from 'node:path'
+import {pipeline} from 'node:stream/promises'
+import {packContainer, repackContainer} from '../lib/index.ts'
+import type {Source} from '../lib/index.ts'
+import {openScore} from '../lib/index.ts'
+import {usageError} from './usage.ts'
+
+const CHUNK = 256 * 1024
+
+/** The score at a path, or on standard input (`-`), as something to be read as often as needed. */
+export async function openInput(path: string): Promise<Source> {
+  const file = path === '-' ? await spool() : path
+  if (!existsSync(file)) throw usageError(`there is no file ${path}`)
+  return () => createReadStream(file, {highWaterMark: CHUNK})
+}
+
+/** Standard input comes once; it is kept in a temporary file until the program ends. */
+async function spool(): Promise<string> {
+  const folder = await mkdtemp(join(tmpdir(), 'renotate-'))
+  process.once('exit', () => void rm(folder, {recursive: true, force: true}))
+  const file = join(folder, 'score')
+  await pipeline(process.stdin, createWriteStream(file))
+  return file
+}
+
+/**
+ * Writes an output whole or not at all: into a temporary file beside it that takes the final name at the end. `-` is
+ * standard output. A name that ends in `.mxl` gets a container, the source's own with its other files if it had one.
+ */
+export async function writeOutput(
+  path: string,
+  content: AsyncIterable<Uint8Array>,
+  options: {readonly force?: boolean | undefined; readonly like?: Source},
+): Promise<void> {
+  if (path === '-') {
+    for await (const bytes of content) await print(bytes)
+    return
+  }
+  if (existsSync(path) && !options.force) throw usageError(`${path} exists; --force overwrites it`)
+  if (!existsSync(dirname(path))) throw usageError(`there is no folder ${dirname(path)}`)
+  const packed = /\.mxl$/i.test(path) ? await pack(path, content, options.like) : content
+  const temporary = join(dirname(path), `.${basename(path)}.${process.pid}.part`)
+  try {
+    const file = await open(temporary, 'wx')
+    try {
+      for await (const bytes of packed) await file.write(bytes)
+    } finally {
+      await file.close()
+    }
+    await rename(temporary, path)
+  } catch (error) {
+    await rm(temporary, {force: true})
+    throw error
+  }
+}
+
+async function pack(path: string, content: AsyncIterable<Uint8Array>, like: Source | undefined) {
+  const container = like && (await openScore(like)).open.container
+  if (container) return repackContainer(container, content)
+  return packContainer(content, `${basename(path).replace(/\.mxl$/i, '')}.musicxml`)
+}
+
+async function print(bytes: Uint8Array | string): Promise<void> {
+  if (!process.stdout.write(bytes))
+    await new Promise((resolve) => process.stdout.once('drain', resolve))
+}
+
+/** Prints lines to standard output, waiting for a slow reader. */
+export async function printLines(lines: AsyncIterable<string>): Promise<void> {
+  let pending = ''
+  for await (const line of lines) {
+    pending += `${line}\n`
+    if (pending.length > CHUNK) {
+      await print(pending)
+      pending = ''
+    }
+  }
+  if (pending !== '') await print(pending)
+}

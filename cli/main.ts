@@ -1,0 +1,117 @@
+import {Command, Option} from 'commander'
+import {ScoreError, toolVersion} from '../lib/index.ts'
+import {isUsageError} from './usage.ts'
+
+const program = new Command('renotate')
+  .description(
+    'Re-notates MusicXML parts for the players at hand, and proves that they sound the same',
+  )
+  .version(toolVersion)
+  .showHelpAfterError('(renotate --help lists the commands)')
+  .exitOverride()
+  .configureHelp({showGlobalOptions: false})
+  .addHelpText(
+    'after',
+    `
+SCORE is a MusicXML file, plain or .mxl; - is standard input.
+Exit code: 0 done · 1 the answer is no · 2 bad usage or bad input, nothing written.`,
+  )
+
+const output = (): Option =>
+  new Option('-o, --output <file>', 'where to write; - is standard output').makeOptionMandatory()
+const force = (): Option => new Option('--force', 'overwrite an existing file')
+const quiet = (): Option => new Option('--quiet', 'say nothing about decisions and doubts')
+
+program
+  .command('part')
+  .description('write one part as its own file, re-notated as asked')
+  .argument('<score>')
+  .requiredOption('-p, --part <part>', 'the part: id, name, or number in the score')
+  .option(
+    '-f, --for <instrument>',
+    'the instrument whose player gets it: id, or name in six languages',
+  )
+  .option('-t, --to <notation>', 'the notation wanted: id, or words of its name')
+  .option('--from <notation>', 'what the part is written in, where the file is not to be believed')
+  .option('--name <name>', 'what the part is called, instead of the name of the instrument')
+  .addOption(output())
+  .addOption(force())
+  .addOption(quiet())
+  .action(async (score, options) => exit(await (await import('./part.ts')).runPart(score, options)))
+
+program
+  .command('concert')
+  .description('write the whole score at concert pitch')
+  .argument('<score>')
+  .addOption(
+    new Option('--octaves <how>', 'instruments that sound whole octaves away stay so, or not')
+      .choices(['customary', 'sounding'])
+      .default('customary'),
+  )
+  .addOption(output())
+  .addOption(force())
+  .addOption(quiet())
+  .action(async (score, options) =>
+    exit(await (await import('./concert.ts')).runConcert(score, options)),
+  )
+
+program
+  .command('sounding')
+  .description('print every note as it sounds, a JSON object a line')
+  .argument('<score>')
+  .option('-p, --part <part>', 'only this part: id, name, or number in the score')
+  .option('--from <notation>', 'what it is written in, where the file is not to be believed')
+  .addOption(quiet())
+  .action(async (score, options) =>
+    exit(await (await import('./sounding.ts')).runSounding(score, options)),
+  )
+
+program
+  .command('prove')
+  .description('tell whether two scores sound the same, and where they do not')
+  .argument('<before>')
+  .argument('<after>')
+  .option('--from <notation>', 'what BEFORE is written in, where the file is not to be believed')
+  .option('--json', 'every difference, as JSON')
+  .option('--certificate <file>', 'write a record of what was compared')
+  .addOption(force())
+  .action(async (before, after, options) =>
+    exit(await (await import('./prove.ts')).runProve(before, after, options)),
+  )
+
+program
+  .command('list')
+  .description('show the catalogue, with its sources')
+  .argument('<kind>', 'instruments or notations')
+  .argument('[words...]', 'only what these words may mean')
+  .option('--json', 'as JSON')
+  .action(async (kind, words, options) => {
+    if (kind !== 'instruments' && kind !== 'notations')
+      fail(`there is a list of instruments and one of notations, none of ${kind}`)
+    else exit((await import('./list.ts')).runList(kind, words, options))
+  })
+
+function exit(code: number): void {
+  process.exitCode = code
+}
+
+function fail(message: string): void {
+  process.stderr.write(`error: ${message}\n`)
+  process.exitCode = 2
+}
+
+// A reader that has seen enough (`| head`) closes the pipe: that is no fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(0)
+  throw error
+})
+
+try {
+  await program.parseAsync()
+} catch (error) {
+  if (error instanceof ScoreError || isUsageError(error)) fail(error.message)
+  else if (error instanceof Error && 'exitCode' in error)
+    process.exitCode = error.exitCode === 0 ? 0 : 2
+  else if (error instanceof Error && 'syscall' in error) fail(error.message)
+  else throw error
+}

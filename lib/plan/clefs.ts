@@ -1,0 +1,152 @@
+import type {Interval} from '../pitch/interval.ts'
+import {stepsAbove} from '../pitch/pitch.ts'
+import type {Clef} from '../staff/clef.ts'
+import {bottomLine} from '../staff/clef.ts'
+import {NOTE, measureOf, soundingAt} from '../survey/facts.ts'
+import type {PartFacts, Position} from '../survey/facts.ts'
+import type {ClefPolicy} from './job.ts'
+
+/** A clef and where it begins. */
+export interface ClefChoice extends Position {
+  readonly clef: Clef
+}
+
+/** A clef that the reader knows, and what its notes add to written to get sounding. */
+export interface ClefCandidate {
+  readonly clef: Clef
+  readonly interval: Interval
+}
+
+/** Notes that begin together: the lowest and highest sounding steps, and how good a place for a new clef is before them. */
+interface Attack extends Position {
+  readonly low: number
+  readonly high: number
+  /** Added to the price of a change: 0 after a rest or a barline, much inside a beam, slur or tie. */
+  readonly price: number
+}
+
+const INSIDE_GROUP = 100
+const INSIDE_PHRASE = 3
+/** What a note in another clef than the usual one costs, so that the reader comes back to it. */
+const UNUSUAL = 0.15
+
+/**
+ * The clefs of a staff, chosen over the whole part: ledger lines beyond what the reader accepts are weighed against
+ * changes, which stand after rests and barlines and never inside a beam, slur or tie (renotation-rules C1 to C3). The
+ * first candidate is the usual clef.
+ */
+export function chooseClefs(
+  facts: PartFacts,
+  staff: number,
+  candidates: readonly ClefCandidate[],
+  policy: ClefPolicy,
+): ClefChoice[] {
+  const [usual] = candidates
+  if (!usual) return []
+  if (candidates.length === 1) return [{measure: 0, onset: 0, clef: usual.clef}]
+  const attacks = readAttacks(facts, staff)
+  if (attacks.length === 0) return [{measure: 0, onset: 0, clef: usual.clef}]
+  const path = cheapestPath(attacks, candidates, policy)
+  const choices: ClefChoice[] = []
+  path.forEach((at, index) => {
+    const clef = candidates[at]?.clef
+    const attack = attacks[index]
+    if (!clef || !attack || (index > 0 && path[index - 1] === at)) return
+    choices.push(
+      index === 0
+        ? {measure: 0, onset: 0, clef}
+        : {measure: attack.measure, onset: attack.onset, clef},
+    )
+  })
+  return choices
+}
+
+function cheapestPath(
+  attacks: readonly Attack[],
+  candidates: readonly ClefCandidate[],
+  policy: ClefPolicy,
+): number[] {
+  const back: Int8Array[] = []
+  let costs = candidates.map((_, index) => (index === 0 ? 0 : policy.change / 2))
+  for (const attack of attacks) {
+    const from = new Int8Array(candidates.length)
+    const next = candidates.map((candidate, to) => {
+      let best = costs[to] ?? Infinity
+      from[to] = to
+      costs.forEach((cost, index) => {
+        const changed = cost + policy.change + attack.price
+        if (index !== to && changed < best) {
+          best = changed
+          from[to] = index
+        }
+      })
+      return best + costOf(attack, candidate, policy) + (to === 0 ? 0 : UNUSUAL)
+    })
+    back.push(from)
+    costs = next
+  }
+  let at = costs.indexOf(Math.min(...costs))
+  const path = attacks.map(() => 0)
+  for (let index = attacks.length - 1; index >= 0; index--) {
+    path[index] = at
+    at = back[index]?.[at] ?? 0
+  }
+  return path
+}
+
+function costOf(attack: Attack, candidate: ClefCandidate, policy: ClefPolicy): number {
+  const bottom = bottomLine(candidate.clef) + candidate.interval.diatonic
+  const above = Math.max(0, Math.floor((attack.high - bottom - 8) / 2))
+  const below = Math.max(0, Math.floor((bottom - attack.low) / 2))
+  return weigh(above, policy.above) + weigh(below, policy.below)
+}
+
+function weigh(lines: number, accepted: number): number {
+  const excess = Math.max(0, lines - accepted)
+  return 0.05 * lines + excess * excess
+}
+
+function readAttacks(facts: PartFacts, staff: number): Attack[] {
+  const {notes} = facts
+  const attacks: {measure: number; onset: number; low: number; high: number; price: number}[] = []
+  const order: {note: number; measure: number; onset: number}[] = []
+  for (let note = 0; note < notes.count; note++) {
+    if (facts.states[notes.state[note] ?? 0]?.staff !== staff) continue
+    const measure = measureOf(facts, note)
+    order.push({note, measure, onset: (notes.onset[note] ?? 0) / (facts.ticks[measure] ?? 1)})
+  }
+  order.sort((a, b) => a.measure - b.measure || a.onset - b.onset || a.note - b.note)
+  const held = new Map<number, number>()
+  let soundsUntil = 0
+  let measureBefore = 0
+  for (const {note, measure, onset} of order) {
+    const flags = notes.flags[note] ?? 0
+    const steps = stepsAbove(soundingAt(facts, note))
+    const last = attacks.at(-1)
+    if (last && last.measure === measure && last.onset === onset) {
+      last.low = Math.min(last.low, steps)
+      last.high = Math.max(last.high, steps)
+    } else {
+      const grouped = [...held.values()].some(
+        (each) => (each & (NOTE.beamed | NOTE.slurred | NOTE.tiedTo)) !== 0,
+      )
+      const free = onset === 0 || measure !== measureBefore || soundsUntil < onset
+      const crossed = measure === measureBefore && soundsUntil > onset
+      attacks.push({
+        measure,
+        onset,
+        low: steps,
+        high: steps,
+        price: grouped || crossed ? INSIDE_GROUP : free ? 0 : INSIDE_PHRASE,
+      })
+    }
+    held.set(notes.voice[note] ?? 0, flags)
+    if (measure !== measureBefore) soundsUntil = 0
+    soundsUntil = Math.max(
+      soundsUntil,
+      onset + (notes.duration[note] ?? 0) / (facts.ticks[measure] ?? 1),
+    )
+    measureBefore = measure
+  }
+  return attacks
+}

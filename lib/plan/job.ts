@@ -1,0 +1,61 @@
+import type {Instrument} from '../instruments/instrument.ts'
+import type {Notation} from '../instruments/notation.ts'
+import type {StateFact} from '../survey/facts.ts'
+
+/** How key signatures of the target are chosen. */
+export interface KeyPolicy {
+  /** The most sharps or flats that may stand in a signature, 5 to 7. */
+  readonly limit: number
+  /** Which of two enharmonic keys to take where both are within the limit. */
+  readonly prefer: 'fewest' | 'sharps' | 'flats'
+  /** Whether the part prints signatures: `custom` is as the target's parts usually do. */
+  readonly signature: 'custom' | 'print' | 'omit'
+}
+
+export const DEFAULT_KEYS: KeyPolicy = {limit: 7, prefer: 'fewest', signature: 'custom'}
+
+/** Ledger lines that the reader accepts before a clef changes, and how dear a change is, in ledger lines. */
+export interface ClefPolicy {
+  readonly above: number
+  readonly below: number
+  readonly change: number
+}
+
+/** renotation-rules C2: three lines above and below for most readers; the price of a change is ours. */
+export const DEFAULT_CLEFS: ClefPolicy = {above: 3, below: 3, change: 6}
+
+/**
+ * What is to become of one part. Nothing set: it stays as it is. `from` overrides what the file declares; `to` is the
+ * notation wanted, `for` the instrument; an instrument alone means its modern notation.
+ */
+export interface PartJob {
+  readonly for?: Instrument | undefined
+  readonly to?: Notation | Concert | DeclaredNotation | undefined
+  readonly from?: Notation | undefined
+  readonly keys?: Partial<KeyPolicy> | undefined
+  readonly clefs?: Partial<ClefPolicy> | undefined
+  /** What the part is called, when that is not the instrument's name. */
+  readonly name?: string | undefined
+}
+
+/**
+ * Concert pitch as in a C score: instruments that sound whole octaves away stay so (`customary`), or nothing does.
+ */
+export interface Concert {
+  readonly kind: 'concert'
+  readonly octaves: 'customary' | 'sounding'
+}
+
+/**
+ * Exactly the notation that another form of the part declares: its clefs, keys and transpositions, place by place.
+ * With it a re-notated part comes back to where it was.
+ */
+export interface DeclaredNotation {
+  readonly kind: 'declared'
+  readonly states: readonly StateFact[]
+}
+
+/** Whether a job asks for anything at all. */
+export function isIdle(job: PartJob): boolean {
+  return !job.for && !job.to && !job.from && job.name === undefined
+}

@@ -1,0 +1,172 @@
+import {placeOf} from '../musicxml/measure.ts'
+import type {Measure, Note} from '../musicxml/measure.ts'
+import {ORDER} from '../musicxml/order.ts'
+import {keepsKey, keepsPitch, writtenPitch} from '../plan/plan.ts'
+import type {PartPlan, Section} from '../plan/plan.ts'
+import {alterInKey} from '../pitch/key.ts'
+import type {Key} from '../pitch/key.ts'
+import {formatPitch, stepsAbove} from '../pitch/pitch.ts'
+import type {Pitch} from '../pitch/pitch.ts'
+import {attributeValue, child, textOf} from '../xml/element.ts'
+import type {Element} from '../xml/element.ts'
+import {insertChild, removeElement, setText} from '../xml/edit.ts'
+import type {Edit} from '../xml/edit.ts'
+import {accidentalFor} from './accidental-sign.ts'
+import type {Rule} from './rule.ts'
+import {sectionOf} from './rule.ts'
+
+/**
+ * Prints the accidentals that the target's reader needs: they hold for the measure, the staff and the octave, and
+ * through a tie (renotation-rules A1). Signs that the source prints beyond need, or marks as cautionary, editorial,
+ * parenthesised or bracketed, stay in kind and say what they must say now.
+ */
+export const accidental: Rule = {
+  name: 'accidental',
+  owns: ['accidental'],
+  *rewrite(measure, plan, report) {
+    const staves = new Set(measure.notes.map((note) => note.staff))
+    for (const staff of staves) {
+      const notes = readNotes(measure, plan, staff)
+      if (
+        notes.every(({section}) => section.untouched || (keepsPitch(section) && keepsKey(section)))
+      )
+        continue
+      const needed = whereNeeded(notes, 'target')
+      const neededBefore = whereNeeded(notes, 'source')
+      for (const [index, shown] of notes.entries()) {
+        if (shown.section.untouched) continue
+        yield* editAccidental(
+          measure,
+          shown,
+          needed[index] === true,
+          neededBefore[index] === true,
+          (sign) => {
+            report({
+              code: 'accidental/no-sign',
+              severity: 'warning',
+              message: `there is no accidental that shows ${formatPitch(sign)}; the note is printed without`,
+              at: placeOf(measure, shown.note),
+            })
+          },
+        )
+      }
+    }
+  },
+}
+
+interface Shown {
+  readonly note: Note
+  readonly section: Section
+  readonly source: Pitch
+  readonly target: Pitch
+  readonly element: Element | undefined
+}
+
+/** The pitched notes of a staff in the order in which they are read: by onset, grace notes first. */
+function readNotes(measure: Measure, plan: PartPlan, staff: number): Shown[] {
+  const shown: Shown[] = []
+  for (const note of measure.notes) {
+    if (note.staff !== staff || !note.written || !note.sounding) continue
+    const section = sectionOf(plan, measure, note)
+    if (!section) continue
+    const target = section.untouched ? note.written : writtenPitch(section, note.sounding)
+    shown.push({
+      note,
+      section,
+      source: note.written,
+      target,
+      element: child(note.element, 'accidental'),
+    })
+  }
+  return shown.toSorted(
+    (a, b) =>
+      a.note.onset - b.note.onset ||
+      Number(b.note.grace) - Number(a.note.grace) ||
+      a.note.index - b.note.index,
+  )
+}
+
+/** For each note whether it needs a sign, in the source's notation or in the target's. */
+function whereNeeded(notes: readonly Shown[], side: 'source' | 'target'): boolean[] {
+  let inForce = new Map<number, number>()
+  let key: Key | undefined
+  let pending: (() => void)[] = []
+  let onset = -1
+  return notes.map((shown, index) => {
+    const {note, section} = shown
+    const pitch = shown[side]
+    const keyNow = side === 'source' ? section.source.key : section.key
+    if (note.onset !== onset || note.grace || notes[index - 1]?.note.grace) {
+      // Notes that begin together are judged by what was before them: each of two voices shows its sign.
+      for (const apply of pending) apply()
+      pending = []
+      onset = note.onset
+    }
+    if (index > 0 && keyNow !== key) inForce = new Map()
+    key = keyNow
+    const position = stepsAbove(pitch)
+    const held = inForce.get(position) ?? alterInKey(keyNow, pitch.step, pitch.octave)
+    if (note.tiedFrom && continues(notes, index)) return false
+    const table = inForce
+    pending.push(() => table.set(position, pitch.alter))
+    return held !== pitch.alter
+  })
+}
+
+/** Whether the note that this one is tied from is out of sight (an earlier measure) or carries the same sign. */
+function continues(notes: readonly Shown[], index: number): boolean {
+  const {note, source} = notes[index] ?? {}
+  if (!note || !source) return false
+  const earlier = notes
+    .slice(0, index)
+    .findLast(
+      (each) =>
+        each.note.tiedTo &&
+        each.note.voice === note.voice &&
+        stepsAbove(each.source) === stepsAbove(source),
+    )
+  return earlier === undefined || earlier.source.alter === source.alter
+}
+
+function* editAccidental(
+  measure: Measure,
+  {note, source, target, element, section}: Shown,
+  needed: boolean,
+  neededBefore: boolean,
+  complain: (pitch: Pitch) => void,
+): Iterable<Edit> {
+  if (keepsPitch(section) && keepsKey(section)) return
+  const before = element && textOf(measure.text, element)
+  // Printed beyond need, or marked: a courtesy, an editor's sign. It stays whatever the new key makes of it.
+  const deliberate = element !== undefined && (!neededBefore || isMarked(element))
+  // A sign the source leaves out where one is due (a second voice in unison) stays out.
+  const withheld = element === undefined && neededBefore && isHidden(note)
+  if (!(needed && !withheld) && !deliberate) {
+    if (element) yield removeElement(measure.text, element)
+    return
+  }
+  const keepsSign = before !== undefined && source.alter === target.alter
+  const sign = keepsSign ? before : accidentalFor(target.alter, before)
+  if (sign === undefined) {
+    complain(target)
+    if (element) yield removeElement(measure.text, element)
+  } else if (!element) {
+    yield insertChild(
+      measure.text,
+      note.element,
+      'accidental',
+      ORDER.note,
+      () => `<accidental>${sign}</accidental>`,
+    )
+  } else if (sign !== before) yield setText(element, sign)
+}
+
+function isMarked(element: Element): boolean {
+  return ['cautionary', 'editorial', 'parentheses', 'bracket'].some(
+    (name) => attributeValue(element, name) === 'yes',
+  )
+}
+
+function isHidden(note: Note): boolean {
+  return attributeValue(note.element, 'print-object') === 'no'
+}

@@ -1,0 +1,134 @@
+import type {Attributes, Measure} from '../musicxml/measure.ts'
+import {ORDER} from '../musicxml/order.ts'
+import {isSame} from '../plan/plan.ts'
+import type {PartPlan} from '../plan/plan.ts'
+import type {NewElement} from '../xml/build.ts'
+import {element as create, printElement} from '../xml/build.ts'
+import {childrenNamed} from '../xml/element.ts'
+import type {Element} from '../xml/element.ts'
+import {insertBefore, insertChild, removeElement, replaceElement} from '../xml/edit.ts'
+import type {Edit} from '../xml/edit.ts'
+import {clefChanges} from './clef.ts'
+import {keyChanges} from './key.ts'
+import type {Rule} from './rule.ts'
+import {transpositionChanges} from './transposition.ts'
+
+/** What is to happen to one kind of sign in the `attributes` of a measure. */
+export interface Changes {
+  /** Edits inside an element that stays. */
+  readonly edits: readonly Edit[]
+  readonly removed: readonly Element[]
+  /** New elements and the onset, in ticks, at which they are due. */
+  readonly added: readonly {readonly onset: number; readonly element: NewElement}[]
+}
+
+/**
+ * Rewrites what stands at the head of a staff and wherever it changes: key, clef and transposition. They share the
+ * `attributes` element, so that one rule adds, empties and removes it.
+ */
+export const attributes: Rule = {
+  name: 'attributes',
+  owns: ['attributes', 'key', 'clef', 'transpose', 'for-part'],
+  *rewrite(measure, plan) {
+    const changes = [
+      keyChanges(measure, plan),
+      clefChanges(measure, plan),
+      transpositionChanges(measure, plan),
+    ]
+    for (const {edits} of changes) yield* edits
+    const removed = new Set([
+      ...changes.flatMap((each) => each.removed),
+      ...partDirections(measure, plan),
+    ])
+    const added = changes.flatMap((each) => each.added)
+    const holders = new Map<Attributes, NewElement[]>()
+    const homeless = new Map<number, NewElement[]>()
+    for (const {onset, element} of added) {
+      const holder = measure.attributes.find((each) => each.onset === onset)
+      if (holder) holders.set(holder, [...(holders.get(holder) ?? []), element])
+      else homeless.set(onset, [...(homeless.get(onset) ?? []), element])
+    }
+    for (const holder of measure.attributes) {
+      yield* editHolder(measure, holder.element, removed, inSchemaOrder(holders.get(holder) ?? []))
+    }
+    for (const [onset, elements] of homeless) {
+      yield addHolder(measure, onset, create('attributes', inSchemaOrder(elements)))
+    }
+  },
+}
+
+/** What a concert score says of the part to be made from it has no place in the part that was made. */
+function partDirections(measure: Measure, plan: PartPlan): Element[] {
+  if (plan.concert || plan.staves.flat().every(isSame)) return []
+  return measure.attributes.flatMap(({element}) => childrenNamed(element, 'for-part'))
+}
+
+function* editHolder(
+  measure: Measure,
+  holder: Element,
+  removed: ReadonlySet<Element>,
+  added: readonly NewElement[],
+): Iterable<Edit> {
+  const kept = holder.children.filter((each) => !removed.has(each))
+  if (kept.length === 0 && holder.children.length > 0) {
+    if (added.length === 0) yield removeElement(measure.text, holder)
+    else {
+      const [first] = holder.children
+      const edit = insertBefore(measure.text, first ?? holder, holder, () => '')
+      yield replaceElement(holder, reprint(measure.text, holder, edit.text, added))
+    }
+    return
+  }
+  for (const each of holder.children) if (removed.has(each)) yield removeElement(measure.text, each)
+  for (const each of added) {
+    yield insertChild(
+      measure.text,
+      {...holder, children: kept},
+      each.name,
+      ORDER.attributes,
+      (margin, indent) => printElement(each, margin, indent),
+    )
+  }
+}
+
+/** The holder with nothing but new children, in the margins of the old ones. */
+function reprint(
+  text: string,
+  holder: Element,
+  margin: string,
+  added: readonly NewElement[],
+): string {
+  const open = text.slice(holder.start, holder.contentStart)
+  const last = holder.children.at(-1)
+  const close = text.slice(last?.end ?? holder.contentEnd, holder.end)
+  return (
+    open +
+    added.map((each) => margin + printElement(each, margin, margin ? '  ' : '')).join('') +
+    close
+  )
+}
+
+/** A new `attributes` element before the first thing that happens at the onset. */
+function addHolder(measure: Measure, onset: number, created: NewElement): Edit {
+  const {text, root} = measure
+  const starts = measure.notes.filter((note) => note.onset === onset && !note.chord)
+  const [first] = onset === 0 ? [] : starts
+  const anchor = first?.element ?? (onset === 0 ? root.children.find(isMusic) : undefined)
+  if (anchor) {
+    return insertBefore(text, anchor, root, (margin, indent) =>
+      printElement(created, margin, indent),
+    )
+  }
+  return insertChild(text, root, 'attributes', [], (margin, indent) =>
+    printElement(created, margin, indent),
+  )
+}
+
+function isMusic(element: Element): boolean {
+  return element.name !== 'print' && element.name !== 'sound' && element.name !== 'barline'
+}
+
+function inSchemaOrder(elements: readonly NewElement[]): NewElement[] {
+  const order: readonly string[] = ORDER.attributes
+  return elements.toSorted((a, b) => order.indexOf(a.name) - order.indexOf(b.name))
+}

@@ -1,0 +1,19 @@
+import {accidental} from './accidental.ts'
+import {attributes} from './attributes.ts'
+import {identity} from './identity.ts'
+import {pitch} from './pitch.ts'
+import {position} from './position.ts'
+import {rest} from './rest.ts'
+import type {Rule} from './rule.ts'
+import {stem} from './stem.ts'
+
+/** Every rule. The order is for the reader: the result does not depend on it. */
+export const rules: readonly Rule[] = [
+  identity,
+  attributes,
+  pitch,
+  accidental,
+  rest,
+  stem,
+  position,
+]

@@ -1,0 +1,102 @@
+import type {Measure, Note} from '../musicxml/measure.ts'
+import {writtenPitch} from '../plan/plan.ts'
+import type {PartPlan} from '../plan/plan.ts'
+import {staffPosition} from '../staff/clef.ts'
+import {attribute, child, childrenNamed, attributeValue, textOf} from '../xml/element.ts'
+import type {Element} from '../xml/element.ts'
+import {removeAttribute, setText} from '../xml/edit.ts'
+import type {Rule} from './rule.ts'
+import {sectionOf} from './rule.ts'
+
+/** The middle line of the staff. */
+const MIDDLE = 4
+
+/**
+ * Turns the stems of notes that moved on the staff: by the note farthest from the middle line, a beamed group together,
+ * the middle line down (renotation-rules S1, S2, B2). Where two voices share a staff, where grace notes point up and
+ * wherever the source disobeys the rule on purpose, stems stay.
+ */
+export const stem: Rule = {
+  name: 'stem',
+  owns: ['stem'],
+  *rewrite(measure, plan) {
+    for (const group of stemGroups(measure, plan)) {
+      const moved = group.notes.filter(({from, to}) => from !== to)
+      if (moved.length === 0) continue
+      for (const {note} of moved) {
+        const length = stemOf(note)
+        const offset = length && attribute(length, 'default-y')
+        if (offset) yield removeAttribute(offset)
+      }
+      if (group.fixed) continue
+      const wasRight = directionOf(group.notes.map(({from}) => from))
+      const right = directionOf(group.notes.map(({to}) => to))
+      const stems = group.notes.flatMap(({note}) => stemOf(note) ?? [])
+      if (stems.some((each) => textOf(measure.text, each) !== wasRight)) continue
+      if (right === wasRight) continue
+      for (const each of stems) yield setText(each, right)
+    }
+  },
+}
+
+interface StemGroup {
+  /** Notes under one stem or one beam, with their staff positions in the source and in the target. */
+  readonly notes: {readonly note: Note; readonly from: number; readonly to: number}[]
+  /** Voices, grace notes, unpitched staves: the direction has another reason than the position. */
+  readonly fixed: boolean
+}
+
+function stemGroups(measure: Measure, plan: PartPlan): StemGroup[] {
+  const voices = new Map<number, Set<string>>()
+  for (const note of measure.notes) {
+    if (note.kind === 'rest' || note.grace) continue
+    voices.set(note.staff, (voices.get(note.staff) ?? new Set()).add(note.voice))
+  }
+  const groups: StemGroup[] = []
+  const open = new Map<string, StemGroup>()
+  let chord: StemGroup | undefined
+  for (const note of measure.notes) {
+    const section = sectionOf(plan, measure, note)
+    if (!note.written || !note.sounding || !section || section.untouched) continue
+    const entry = {
+      note,
+      from: staffPosition(note.written, note.state.clef),
+      to: staffPosition(writtenPitch(section, note.sounding), section.clef),
+    }
+    if (note.chord && chord) {
+      chord.notes.push(entry)
+      continue
+    }
+    const key = `${note.voice}/${note.grace ? 'grace' : ''}`
+    const beam = beamOf(measure, note)
+    const known = beam === 'continue' || beam === 'end' ? open.get(key) : undefined
+    const group: StemGroup = known ?? {
+      notes: [],
+      fixed: note.grace || (voices.get(note.staff)?.size ?? 1) > 1,
+    }
+    group.notes.push(entry)
+    if (!known) groups.push(group)
+    if (beam === 'begin' || beam === 'continue') open.set(key, group)
+    else open.delete(key)
+    chord = group
+  }
+  return groups
+}
+
+/** Down when the farthest note lies on or above the middle line, or as far above as another lies below. */
+function directionOf(positions: readonly number[]): 'up' | 'down' {
+  const above = Math.max(...positions) - MIDDLE
+  const below = MIDDLE - Math.min(...positions)
+  return below > above ? 'up' : 'down'
+}
+
+function beamOf(measure: Measure, note: Note): string | undefined {
+  const beam = childrenNamed(note.element, 'beam').find(
+    (each) => (attributeValue(each, 'number') ?? '1') === '1',
+  )
+  return beam && textOf(measure.text, beam)
+}
+
+function stemOf(note: Note): Element | undefined {
+  return child(note.element, 'stem')
+}

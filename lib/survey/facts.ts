@@ -1,0 +1,346 @@
+import {advance, readState, stateAt} from '../musicxml/measure.ts'
+import type {Measure, Note, Reading} from '../musicxml/measure.ts'
+import {firstContext} from '../musicxml/context.ts'
+import type {Context} from '../musicxml/context.ts'
+import type {StaffState} from '../staff/state.ts'
+import {sameInterval} from '../pitch/interval.ts'
+import {sameKey} from '../pitch/key.ts'
+import {STEPS, transpose} from '../pitch/pitch.ts'
+import type {Pitch} from '../pitch/pitch.ts'
+import {sameClef} from '../staff/clef.ts'
+import {attributeValue, childText, child, everyElement, textOf} from '../xml/element.ts'
+import type {Element} from '../xml/element.ts'
+
+/** A place in a part: the measure's index from 0 and quarters from its start. */
+export interface Position {
+  readonly measure: number
+  readonly onset: number
+}
+
+/** What is in force on a staff from a position on. */
+export interface StateFact extends Position {
+  readonly staff: number
+  readonly state: StaffState
+}
+
+/** Words printed over or under a part. */
+export interface WordsFact extends Position {
+  readonly staff: number
+  readonly text: string
+}
+
+/** What a note is besides its pitch, as bits of `NoteColumns.flags`. */
+export const NOTE = {
+  grace: 1,
+  cue: 2,
+  chord: 4,
+  tiedFrom: 8,
+  tiedTo: 16,
+  /** A slur goes on to the next note. */
+  slurred: 32,
+  /** A beam goes on to the next note. */
+  beamed: 64,
+  /** A breath mark, caesura or fermata ends the phrase here. */
+  breath: 128,
+  /** The stem of the note, or of its chord, is printed. */
+  stemmed: 256,
+} as const
+
+/** The pitched notes of a part in document order, a number a column: 18 bytes a note. */
+export interface NoteColumns {
+  readonly count: number
+  /** Ticks from the start of the measure; `ticks` of the measure make a quarter. */
+  readonly onset: Uint32Array
+  readonly duration: Uint32Array
+  /** Written steps above C0, and written alteration in hundredths of a semitone. */
+  readonly steps: Int16Array
+  readonly alter: Int16Array
+  /** Index into `PartFacts.states`: the staff, and what is in force there. */
+  readonly state: Uint16Array
+  readonly flags: Uint16Array
+  /** Index into `PartFacts.voices`. */
+  readonly voice: Uint8Array
+}
+
+/** What the plan and the survey need to know about one part: numbers, no markup. */
+export interface PartFacts {
+  readonly part: string
+  readonly staves: number
+  /** A measure: its number as printed, its line, its ticks a quarter, its length in ticks, its first note. */
+  readonly numbers: readonly string[]
+  readonly lines: readonly number[]
+  readonly ticks: readonly number[]
+  readonly lengths: readonly number[]
+  readonly firstNote: readonly number[]
+  readonly notes: NoteColumns
+  readonly voices: readonly string[]
+  readonly states: readonly StateFact[]
+  readonly words: readonly WordsFact[]
+  /** Whether any accidental, any stem is printed in the part: some files leave both to the reader. */
+  readonly prints: {readonly accidentals: boolean; readonly stems: boolean}
+  /** Measures of rest at most in a row, unpitched notes, and elements that later decisions ask about. */
+  readonly unpitched: number
+  readonly elements: ReadonlyMap<string, number>
+}
+
+/** Gathers the facts of one part, measure by measure. */
+export interface FactsBuilder {
+  /** What is in force before the next measure. */
+  context(): Context
+  add(measure: Measure): void
+  done(): PartFacts
+}
+
+/** Elements whose presence a plan reports on or decides by. */
+const COUNTED = new Set([
+  'harmony',
+  'figured-bass',
+  'octave-shift',
+  'accidental-mark',
+  'harmonic',
+  'string',
+  'fret',
+  'fingering',
+  'hole',
+  'staff-tuning',
+  'capo',
+  'accord',
+  'harp-pedals',
+  'pedal',
+  'key-octave',
+  'double',
+  'instrument-change',
+  'frame',
+])
+
+export function createFacts(part: string, reading?: Reading): FactsBuilder {
+  let context = firstContext(part)
+  const numbers: string[] = []
+  const lines: number[] = []
+  const ticks: number[] = []
+  const lengths: number[] = []
+  const firstNote: number[] = []
+  const states: StateFact[] = []
+  const byStaff = new Map<number, readonly number[]>()
+  const voices: string[] = []
+  const words: WordsFact[] = []
+  const elements = new Map<string, number>()
+  const prints = {accidentals: false, stems: false}
+  const slurs = new Set<string>()
+  let notes = emptyColumns(64)
+  let unpitched = 0
+  let staves = 1
+
+  function pushState(staff: number, state: StaffState, measure: number, onset: number): void {
+    const own = byStaff.get(staff) ?? []
+    const last = own.at(-1)
+    if (last !== undefined && sameState(states[last]?.state, state)) return
+    byStaff.set(staff, [...own.slice(-8), states.push({measure, onset, staff, state}) - 1])
+  }
+
+  function addStates(measure: Measure): void {
+    if (measure.index === 0) pushState(1, readState(stateAt(measure, 1, 0), reading), 0, 0)
+    const onsets = new Set(measure.attributes.map(({onset}) => onset))
+    const count = Math.max(staves, advance(context, measure).staves.length)
+    for (const onset of [...onsets].toSorted((a, b) => a - b)) {
+      for (let staff = 1; staff <= count; staff++) {
+        pushState(
+          staff,
+          readState(stateAt(measure, staff, onset), reading),
+          measure.index,
+          onset / measure.ticks,
+        )
+      }
+    }
+  }
+
+  function indexOfState(note: Note, measure: Measure): number {
+    const find = (): number =>
+      byStaff.get(note.staff)?.findLast((each) => sameState(states[each]?.state, note.state)) ?? -1
+    const known = find()
+    if (known >= 0) return known
+    pushState(note.staff, note.state, measure.index, note.onset / measure.ticks)
+    return find()
+  }
+
+  function addNote(note: Note, measure: Measure): void {
+    const flags = readFlags(note, measure, slurs)
+    if (child(note.element, 'accidental')) prints.accidentals = true
+    if (flags & NOTE.stemmed) prints.stems = true
+    if (note.kind === 'unpitched') unpitched++
+    if (!note.written) return
+    let voice = voices.indexOf(note.voice)
+    if (voice < 0) voice = voices.push(note.voice) - 1
+    if (notes.count === notes.onset.length) notes = grown(notes)
+    const at = notes.count
+    notes.onset[at] = note.onset
+    notes.duration[at] = note.duration
+    notes.steps[at] = STEPS.indexOf(note.written.step) + 7 * note.written.octave
+    notes.alter[at] = Math.round(note.written.alter * 100)
+    notes.state[at] = indexOfState(note, measure)
+    notes.flags[at] = flags
+    notes.voice[at] = Math.min(voice, 255)
+    notes = {...notes, count: at + 1}
+  }
+
+  return {
+    context: () => context,
+    add(measure) {
+      numbers.push(measure.number)
+      lines.push(measure.line)
+      ticks.push(measure.ticks)
+      lengths.push(measure.length)
+      firstNote.push(notes.count)
+      if (measure.index === 0 || measure.attributes.length > 0) addStates(measure)
+      for (const note of measure.notes) {
+        staves = Math.max(staves, note.staff)
+        addNote(note, measure)
+        countElements(note.element, elements)
+      }
+      for (const {element} of measure.attributes) countElements(element, elements)
+      for (const {element, onset} of measure.others) {
+        countElements(element, elements)
+        if (element.name === 'direction') {
+          const text = wordsOf(measure.text, element)
+          if (text) {
+            const staff = Number(childText(measure.text, element, 'staff') ?? 1) || 1
+            words.push({measure: measure.index, onset: onset / measure.ticks, staff, text})
+          }
+        }
+      }
+      context = advance(context, measure)
+      staves = Math.max(staves, context.staves.length)
+    },
+    done: () => ({
+      part,
+      staves,
+      numbers,
+      lines,
+      ticks,
+      lengths,
+      firstNote,
+      notes,
+      voices,
+      states,
+      words,
+      prints,
+      unpitched,
+      elements,
+    }),
+  }
+}
+
+/** The written pitch of a note of the columns. */
+export function writtenAt(notes: NoteColumns, index: number): Pitch {
+  const steps = notes.steps[index] ?? 0
+  const octave = Math.floor(steps / 7)
+  return {step: STEPS[steps - 7 * octave] ?? 'C', alter: (notes.alter[index] ?? 0) / 100, octave}
+}
+
+/** The sounding pitch of a note of the columns, by what was in force when it was read. */
+export function soundingAt(facts: PartFacts, index: number): Pitch {
+  const written = writtenAt(facts.notes, index)
+  const state = facts.states[facts.notes.state[index] ?? 0]
+  return state ? transpose(written, state.state.transposition.interval) : written
+}
+
+/** The measure index of a note of the columns. */
+export function measureOf(facts: PartFacts, note: number): number {
+  let low = 0
+  let high = facts.firstNote.length - 1
+  while (low < high) {
+    const middle = (low + high + 1) >> 1
+    if ((facts.firstNote[middle] ?? 0) <= note) low = middle
+    else high = middle - 1
+  }
+  return low
+}
+
+function readFlags(note: Note, measure: Measure, slurs: Set<string>): number {
+  let flags = 0
+  if (note.grace) flags |= NOTE.grace
+  if (note.cue) flags |= NOTE.cue
+  if (note.chord) flags |= NOTE.chord
+  if (note.tiedFrom) flags |= NOTE.tiedFrom
+  if (note.tiedTo) flags |= NOTE.tiedTo
+  for (const each of note.element.children) {
+    if (each.name === 'stem') flags |= NOTE.stemmed
+    else if (each.name === 'beam' && flags < 0xffff && attributeValue(each, 'number') !== '2') {
+      const type = textOf(measure.text, each)
+      if (type === 'begin' || type === 'continue') flags |= NOTE.beamed
+    } else if (each.name === 'notations') flags |= readNotations(each, note, slurs)
+  }
+  if (slurs.size > 0) flags |= NOTE.slurred
+  return flags
+}
+
+function readNotations(notations: Element, note: Note, slurs: Set<string>): number {
+  let flags = 0
+  for (const each of notations.children) {
+    if (each.name === 'slur') {
+      const key = `${note.staff}/${attributeValue(each, 'number') ?? '1'}`
+      const type = attributeValue(each, 'type')
+      if (type === 'start') slurs.add(key)
+      else if (type === 'stop') slurs.delete(key)
+    } else if (each.name === 'fermata') flags |= NOTE.breath
+    else if (
+      each.name === 'articulations' &&
+      (child(each, 'breath-mark') || child(each, 'caesura'))
+    ) {
+      flags |= NOTE.breath
+    }
+  }
+  return flags
+}
+
+function countElements(root: Element, counts: Map<string, number>): void {
+  if (root.children.length === 0) return
+  for (const element of everyElement(root)) {
+    if (COUNTED.has(element.name)) counts.set(element.name, (counts.get(element.name) ?? 0) + 1)
+  }
+}
+
+function wordsOf(text: string, direction: Element): string {
+  return direction.children
+    .filter((type) => type.name === 'direction-type')
+    .flatMap((type) => type.children.filter(({name}) => name === 'words'))
+    .map((words) => textOf(text, words))
+    .join(' ')
+    .trim()
+}
+
+function sameState(a: StaffState | undefined, b: StaffState): boolean {
+  if (a === undefined || a === b) return a === b
+  return (
+    sameClef(a.clef, b.clef) &&
+    a.forPart === b.forPart &&
+    sameInterval(a.transposition.interval, b.transposition.interval) &&
+    a.transposition.double === b.transposition.double &&
+    (a.key === b.key || (a.key !== undefined && b.key !== undefined && sameKey(a.key, b.key)))
+  )
+}
+
+function emptyColumns(size: number): NoteColumns {
+  return {
+    count: 0,
+    onset: new Uint32Array(size),
+    duration: new Uint32Array(size),
+    steps: new Int16Array(size),
+    alter: new Int16Array(size),
+    state: new Uint16Array(size),
+    flags: new Uint16Array(size),
+    voice: new Uint8Array(size),
+  }
+}
+
+function grown(notes: NoteColumns): NoteColumns {
+  const larger = emptyColumns(notes.onset.length * 2)
+  larger.onset.set(notes.onset)
+  larger.duration.set(notes.duration)
+  larger.steps.set(notes.steps)
+  larger.alter.set(notes.alter)
+  larger.state.set(notes.state)
+  larger.flags.set(notes.flags)
+  larger.voice.set(notes.voice)
+  return {...larger, count: notes.count}
+}

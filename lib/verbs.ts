@@ -1,0 +1,167 @@
+import {scoreError} from './diagnostic.ts'
+import type {Report} from './diagnostic.ts'
+import {findInstrument, findNotation} from './instruments/find.ts'
+import type {Search} from './instruments/find.ts'
+import type {Instrument} from './instruments/instrument.ts'
+import {intervalFor} from './instruments/notation.ts'
+import type {Notation} from './instruments/notation.ts'
+import {soundingNotes as notesOf} from './musicxml/sounding.ts'
+import type {SoundingNote} from './musicxml/sounding.ts'
+import type {Source} from './musicxml/source.ts'
+import type {ClefPolicy, KeyPolicy, PartJob} from './plan/job.ts'
+import {prove as compare} from './proof/compare.ts'
+import type {Proof, ProveOptions as CompareOptions} from './proof/compare.ts'
+import {TREBLE, parseClef} from './staff/clef.ts'
+import {findPart, openScore, readMeasures, readingOf, rewrite} from './renotate.ts'
+import type {Score} from './renotate.ts'
+
+/** How to re-notate one part. Words are looked up: an id or a name in six languages. */
+export interface PartOptions {
+  /** Id, name, or number in the score from 1. */
+  readonly part: string
+  /** The instrument whose player gets the part; its modern notation, unless `to` says otherwise. */
+  readonly for?: string | Instrument | undefined
+  /** The notation wanted. */
+  readonly to?: string | Notation | undefined
+  /** What the part is written in, where the file does not say or says wrong. */
+  readonly from?: string | Notation | undefined
+  /** The name printed on the part, instead of the instrument's. */
+  readonly name?: string | undefined
+  readonly keys?: Partial<KeyPolicy> | undefined
+  readonly clefs?: Partial<ClefPolicy> | undefined
+  readonly report?: Report | undefined
+}
+
+export interface ConcertOptions {
+  /** `customary`: who sounds whole octaves away stays so, as in a C score; `sounding`: nobody does. */
+  readonly octaves?: 'customary' | 'sounding' | undefined
+  readonly report?: Report | undefined
+}
+
+export interface SoundingOptions {
+  /** Only this part: id, name, or number in the score from 1. */
+  readonly part?: string | undefined
+  readonly from?: string | Notation | undefined
+  readonly report?: Report | undefined
+}
+
+export interface ProveOptions extends Omit<CompareOptions, 'reading'> {
+  /** What BEFORE is written in, where the file is not to be believed. */
+  readonly from?: string | Notation | undefined
+}
+
+const QUIET: Report = () => {}
+
+/**
+ * One part as a score of its own, re-notated as asked; asked for nothing it keeps every line of its source. Gives
+ * UTF-8, or whatever encoding the source has, in chunks. Throws `ScoreError` before the first chunk: for a faulty score,
+ * an unknown part (`part/unknown`), instrument or notation (`instrument/unknown`, `notation/unknown`).
+ *
+ * ```ts
+ * for await (const bytes of renotatePart(source, {part: 'P9', for: 'tuba'})) await file.write(bytes)
+ * ```
+ */
+export async function* renotatePart(
+  source: Source,
+  options: PartOptions,
+): AsyncGenerator<Uint8Array> {
+  const job = jobOf(options)
+  const score = await openScore(source)
+  const part = findPart(score.header, options.part)
+  yield* rewrite(score, {parts: new Map([[part.id, job]]), others: 'drop'}, options.report ?? QUIET)
+}
+
+/** The whole score at concert pitch. Throws as `renotatePart` does. */
+export async function* concertScore(
+  source: Source,
+  options: ConcertOptions = {},
+): AsyncGenerator<Uint8Array> {
+  const score = await openScore(source)
+  const job: PartJob = {to: {kind: 'concert', octaves: options.octaves ?? 'customary'}}
+  const parts = new Map(score.header.parts.map(({id}) => [id, job]))
+  yield* rewrite(score, {parts, others: 'keep'}, options.report ?? QUIET)
+}
+
+/** Every pitched note as it sounds, part by part (timewise scores: measure by measure). */
+export async function* soundingNotes(
+  source: Source,
+  options: SoundingOptions = {},
+): AsyncGenerator<SoundingNote> {
+  const score = await openScore(source)
+  const wanted = options.part === undefined ? undefined : findPart(score.header, options.part).id
+  const from = options.from === undefined ? undefined : resolveNotation(options.from)
+  const isWanted = (part: string): boolean => wanted === undefined || part === wanted
+  const reading = from && readingOf(from)
+  for await (const measure of readMeasures(score, isWanted, reading, options.report ?? QUIET)) {
+    yield* notesOf(measure)
+  }
+}
+
+/**
+ * Proves that AFTER sounds what BEFORE sounds, or tells where it does not, by a reader that shares nothing with the
+ * rewriter. Throws `proof/malformed` when a source is no score that can be read, `notation/unknown` for `from`.
+ */
+export async function prove(
+  before: Source,
+  after: Source,
+  options: ProveOptions = {},
+): Promise<Proof> {
+  const {from, ...others} = options
+  if (from === undefined) return compare(before, after, others)
+  const notation = resolveNotation(from)
+  return compare(before, after, {
+    ...others,
+    reading: (_part, clef) => {
+      const known = clef ? parseClef(`${clef.sign}${clef.line}(${clef.octaveChange})`) : TREBLE
+      return known && intervalFor(notation, known)
+    },
+  })
+}
+
+/** The instrument meant by words. Throws `instrument/unknown` or `instrument/ambiguous`, naming those that come near. */
+export function resolveInstrument(words: string | Instrument): Instrument {
+  if (typeof words !== 'string') return words
+  return resolve(
+    'instrument',
+    words,
+    findInstrument(words),
+    ({id, labels}) => `${id} (${labels.en.name})`,
+  )
+}
+
+/** The notation meant by words. Throws `notation/unknown` or `notation/ambiguous`, naming those that come near. */
+export function resolveNotation(words: string | Notation): Notation {
+  if (typeof words !== 'string') return words
+  return resolve('notation', words, findNotation(words), ({id}) => id)
+}
+
+export type {Score}
+
+function jobOf(options: PartOptions): PartJob {
+  return {
+    ...(options.for !== undefined && {for: resolveInstrument(options.for)}),
+    ...(options.to !== undefined && {to: resolveNotation(options.to)}),
+    ...(options.from !== undefined && {from: resolveNotation(options.from)}),
+    name: options.name,
+    keys: options.keys,
+    clefs: options.clefs,
+  }
+}
+
+function resolve<Value>(
+  kind: 'instrument' | 'notation',
+  words: string,
+  search: Search<Value>,
+  describe: (value: Value) => string,
+): Value {
+  if (search.kind === 'one') return search.found
+  const list = (values: readonly Value[]): string => values.slice(0, 5).map(describe).join(', ')
+  if (search.kind === 'several') {
+    throw scoreError(
+      `${kind}/ambiguous`,
+      `“${words}” may be one of several: ${list(search.candidates)}`,
+    )
+  }
+  const near = search.nearest.length > 0 ? `; near it are ${list(search.nearest)}` : ''
+  throw scoreError(`${kind}/unknown`, `there is no ${kind} “${words}”${near}`)
+}

@@ -1,0 +1,149 @@
+import type {Attribute, Element} from './element.ts'
+import {encode} from './element.ts'
+
+/** Replaces [start, end) of a text as it was read. Equal offsets insert. */
+export interface Edit {
+  readonly start: number
+  readonly end: number
+  readonly text: string
+}
+
+/**
+ * The text with all edits made. Insertions at one place keep their order. Throws `RangeError` when two edits
+ * overlap: two rules own the same thing, which is our bug.
+ */
+export function applyEdits(text: string, edits: readonly Edit[]): string {
+  if (edits.length === 0) return text
+  const ordered = edits.toSorted((a, b) => a.start - b.start || a.end - b.end)
+  let out = ''
+  let done = 0
+  for (const edit of ordered) {
+    if (edit.start < done)
+      throw new RangeError(`Edits overlap at ${edit.start}: ${text.slice(edit.start, edit.end)}`)
+    out += text.slice(done, edit.start) + edit.text
+    done = edit.end
+  }
+  return out + text.slice(done)
+}
+
+/** Replaces what an element says; markup in `value` is escaped. */
+export function setText(element: Element, value: string): Edit {
+  if (element.contentStart === element.end) {
+    return {start: element.end - 2, end: element.end, text: `>${encode(value)}</${element.name}>`}
+  }
+  return {start: element.contentStart, end: element.contentEnd, text: encode(value)}
+}
+
+export function setAttribute(found: Attribute, value: string): Edit {
+  return {start: found.start, end: found.end, text: encode(value)}
+}
+
+/** Adds an attribute at the end of the start tag. */
+export function addAttribute(text: string, element: Element, name: string, value: string): Edit {
+  const tagEnd = element.contentStart === element.end ? element.end - 2 : element.contentStart - 1
+  let at = tagEnd
+  while (/\s/.test(text[at - 1] ?? '')) at--
+  return {start: at, end: at, text: ` ${name}="${encode(value)}"`}
+}
+
+export function removeAttribute(found: Attribute): Edit {
+  return {start: found.from, end: found.end + 1, text: ''}
+}
+
+/** Removes an element together with the white space before it. */
+export function removeElement(text: string, element: Element): Edit {
+  return {
+    start: element.start - marginBefore(text, element.start).length,
+    end: element.end,
+    text: '',
+  }
+}
+
+export function replaceElement(element: Element, text: string): Edit {
+  return {start: element.start, end: element.end, text}
+}
+
+/** The white space directly before an offset, if nothing but white space parts it from the markup before. */
+export function marginBefore(text: string, offset: number): string {
+  let at = offset
+  while (at > 0 && /\s/.test(text[at - 1] ?? '')) at--
+  return at === 0 || text[at - 1] === '>' ? text.slice(at, offset) : ''
+}
+
+/**
+ * Inserts new elements among an element's children where the schema wants them: before the first child that `order`
+ * places later. They take the white space of their neighbour. `print` gets the margin of a child and the step by which
+ * the file indents.
+ */
+export function insertChild(
+  text: string,
+  parent: Element,
+  name: string,
+  order: readonly string[],
+  print: (margin: string, indent: string) => string,
+): Edit {
+  const place = order.indexOf(name)
+  const later = parent.children.find((each) => order.indexOf(each.name) > place)
+  const neighbour = later ?? parent.children.at(-1)
+  if (!neighbour) return insertOnlyChild(text, parent, print)
+  const margin = marginBefore(text, neighbour.start)
+  const printed = print(margin, indentOf(text, parent, neighbour))
+  return later
+    ? {start: later.start, end: later.start, text: printed + margin}
+    : {start: neighbour.end, end: neighbour.end, text: margin + printed}
+}
+
+/** Inserts elements directly before another, with its margin. */
+export function insertBefore(
+  text: string,
+  next: Element,
+  parent: Element,
+  print: (margin: string, indent: string) => string,
+): Edit {
+  const margin = marginBefore(text, next.start)
+  return {
+    start: next.start,
+    end: next.start,
+    text: print(margin, indentOf(text, parent, next)) + margin,
+  }
+}
+
+/** Inserts elements directly after another, with its margin. */
+export function insertAfter(
+  text: string,
+  previous: Element,
+  parent: Element,
+  print: (margin: string, indent: string) => string,
+): Edit {
+  const margin = marginBefore(text, previous.start)
+  return {
+    start: previous.end,
+    end: previous.end,
+    text: margin + print(margin, indentOf(text, parent, previous)),
+  }
+}
+
+function insertOnlyChild(
+  text: string,
+  parent: Element,
+  print: (margin: string, indent: string) => string,
+): Edit {
+  const outer = marginBefore(text, parent.start)
+  const margin = outer.includes('\n') ? `${outer}  ` : ''
+  const printed = margin + print(margin, margin ? '  ' : '') + (margin ? outer : '')
+  if (parent.contentStart === parent.end) {
+    return {start: parent.end - 2, end: parent.end, text: `>${printed}</${parent.name}>`}
+  }
+  return {start: parent.contentStart, end: parent.contentEnd, text: printed}
+}
+
+/** By how much the file indents a child: what the child's margin has beyond its parent's; nothing on one line. */
+function indentOf(text: string, parent: Element, inner: Element): string {
+  const own = marginBefore(text, inner.start)
+  if (!own.includes('\n')) return ''
+  const outer = marginBefore(text, parent.start)
+  const extra = own
+    .slice(own.lastIndexOf('\n') + 1)
+    .slice(outer.slice(outer.lastIndexOf('\n') + 1).length)
+  return extra === '' ? '  ' : extra
+}
