@@ -1,19 +1,17 @@
 import {scoreError} from './diagnostic.ts'
 import type {Report} from './diagnostic.ts'
-import {findInstrument, findNotation} from './instruments/find.ts'
 import type {Search} from './instruments/find.ts'
+import {instrumentById} from './instruments/instrument.ts'
 import type {Instrument} from './instruments/instrument.ts'
-import {intervalFor} from './instruments/notation.ts'
+import {intervalFor, notationById} from './instruments/notation.ts'
 import type {Notation} from './instruments/notation.ts'
 import {soundingNotes as notesOf} from './musicxml/sounding.ts'
 import type {SoundingNote} from './musicxml/sounding.ts'
 import type {Source} from './musicxml/source.ts'
 import type {ClefPolicy, KeyPolicy, PartJob} from './plan/job.ts'
-import {prove as compare} from './proof/compare.ts'
 import type {Proof, ProveOptions as CompareOptions} from './proof/compare.ts'
 import {TREBLE, parseClef} from './staff/clef.ts'
 import {findPart, openScore, readMeasures, readingOf, rewrite} from './renotate.ts'
-import type {Score} from './renotate.ts'
 
 /** How to re-notate one part. Words are looked up: an id or a name in six languages. */
 export interface PartOptions {
@@ -65,7 +63,7 @@ export async function* renotatePart(
   source: Source,
   options: PartOptions,
 ): AsyncGenerator<Uint8Array> {
-  const job = jobOf(options)
+  const job = await jobOf(options)
   const score = await openScore(source)
   const part = findPart(score.header, options.part)
   yield* rewrite(score, {parts: new Map([[part.id, job]]), others: 'drop'}, options.report ?? QUIET)
@@ -89,7 +87,7 @@ export async function* soundingNotes(
 ): AsyncGenerator<SoundingNote> {
   const score = await openScore(source)
   const wanted = options.part === undefined ? undefined : findPart(score.header, options.part).id
-  const from = options.from === undefined ? undefined : resolveNotation(options.from)
+  const from = options.from === undefined ? undefined : await resolveNotation(options.from)
   const isWanted = (part: string): boolean => wanted === undefined || part === wanted
   const reading = from && readingOf(from)
   for await (const measure of readMeasures(score, isWanted, reading, options.report ?? QUIET)) {
@@ -107,8 +105,9 @@ export async function prove(
   options: ProveOptions = {},
 ): Promise<Proof> {
   const {from, ...others} = options
+  const {prove: compare} = await import('./proof/compare.ts')
   if (from === undefined) return compare(before, after, others)
-  const notation = resolveNotation(from)
+  const notation = await resolveNotation(from)
   return compare(before, after, {
     ...others,
     reading: (_part, clef) => {
@@ -118,9 +117,15 @@ export async function prove(
   })
 }
 
-/** The instrument meant by words. Throws `instrument/unknown` or `instrument/ambiguous`, naming those that come near. */
-export function resolveInstrument(words: string | Instrument): Instrument {
+/**
+ * The instrument meant by an id or by words. Throws `instrument/unknown` or `instrument/ambiguous`, naming those that
+ * come near. The names of the catalogue are loaded only when an id is not enough.
+ */
+export async function resolveInstrument(words: string | Instrument): Promise<Instrument> {
   if (typeof words !== 'string') return words
+  const byId = instrumentById(words)
+  if (byId) return byId
+  const {findInstrument} = await import('./instruments/find.ts')
   return resolve(
     'instrument',
     words,
@@ -129,19 +134,23 @@ export function resolveInstrument(words: string | Instrument): Instrument {
   )
 }
 
-/** The notation meant by words. Throws `notation/unknown` or `notation/ambiguous`, naming those that come near. */
-export function resolveNotation(words: string | Notation): Notation {
+/**
+ * The notation meant by an id or by words. Throws `notation/unknown` or `notation/ambiguous`, naming those that come
+ * near.
+ */
+export async function resolveNotation(words: string | Notation): Promise<Notation> {
   if (typeof words !== 'string') return words
+  const byId = notationById(words)
+  if (byId) return byId
+  const {findNotation} = await import('./instruments/find.ts')
   return resolve('notation', words, findNotation(words), ({id}) => id)
 }
 
-export type {Score}
-
-function jobOf(options: PartOptions): PartJob {
+async function jobOf(options: PartOptions): Promise<PartJob> {
   return {
-    ...(options.for !== undefined && {for: resolveInstrument(options.for)}),
-    ...(options.to !== undefined && {to: resolveNotation(options.to)}),
-    ...(options.from !== undefined && {from: resolveNotation(options.from)}),
+    ...(options.for !== undefined && {for: await resolveInstrument(options.for)}),
+    ...(options.to !== undefined && {to: await resolveNotation(options.to)}),
+    ...(options.from !== undefined && {from: await resolveNotation(options.from)}),
     name: options.name,
     keys: options.keys,
     clefs: options.clefs,

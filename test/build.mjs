@@ -14,7 +14,7 @@ await build({
   entryPoints: ['cli/main.ts'],
   bundle: true,
   splitting: true,
-  minify: true,
+  minify: !process.env.RENOTATE_PLAIN,
   platform: 'node',
   target: 'node20',
   format: 'esm',
