@@ -46,7 +46,7 @@ export const scores: Readonly<Record<string, string>> = {
   ),
   hostile: `<?xml version="1.0"?>
 <!-- <score-timewise> -->
-<!DOCTYPE score-partwise PUBLIC "-//Nobody//DTD > \`'//EN" 'a">.dtd' [
+<!DOCTYPE score-partwise PUBLIC "-//Nobody//DTD 'x'//EN" 'a">.dtd' [
   <!-- ]> ' " <part> -->
   <!ENTITY x "<part id='P0'/>]>">
   <?pi ]> " ?>
