@@ -10,6 +10,7 @@ import type {Pitch} from '../pitch/pitch.ts'
 import {sameClef} from '../staff/clef.ts'
 import {attributeValue, childText, child, everyElement, textOf} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
+import {readJoint, readTempo} from './pace.ts'
 
 /** A place in a part: the measure's index from 0 and quarters from its start. */
 export interface Position {
@@ -27,6 +28,11 @@ export interface StateFact extends Position {
 export interface WordsFact extends Position {
   readonly staff: number
   readonly text: string
+}
+
+/** Quarters a minute from a position on. */
+export interface TempoFact extends Position {
+  readonly tempo: number
 }
 
 /** What a note is besides its pitch, as bits of `NoteColumns.flags`. */
@@ -76,6 +82,10 @@ export interface PartFacts {
   readonly voices: readonly string[]
   readonly states: readonly StateFact[]
   readonly words: readonly WordsFact[]
+  /** Tempi as this part states them: most scores do so in their top part only. */
+  readonly tempos: readonly TempoFact[]
+  /** Where something new begins: after double bars and repeats. */
+  readonly joints: readonly Position[]
   /** Whether any accidental, any stem is printed in the part: some files leave both to the reader. */
   readonly prints: {readonly accidentals: boolean; readonly stems: boolean}
   /** Measures of rest at most in a row, unpitched notes, and elements that later decisions ask about. */
@@ -111,6 +121,15 @@ const COUNTED = new Set([
   'double',
   'instrument-change',
   'frame',
+  'tremolo',
+  'glissando',
+  'slide',
+  'arpeggiate',
+  'up-bow',
+  'down-bow',
+  'snap-pizzicato',
+  'open-string',
+  'stopped',
 ])
 
 export function createFacts(part: string, reading?: Reading): FactsBuilder {
@@ -124,6 +143,8 @@ export function createFacts(part: string, reading?: Reading): FactsBuilder {
   const byStaff = new Map<number, readonly number[]>()
   const voices: string[] = []
   const words: WordsFact[] = []
+  const tempos: TempoFact[] = []
+  const joints: Position[] = []
   const elements = new Map<string, number>()
   const prints = {accidentals: false, stems: false}
   const slurs = new Set<string>()
@@ -200,6 +221,15 @@ export function createFacts(part: string, reading?: Reading): FactsBuilder {
       for (const {element} of measure.attributes) countElements(element, elements)
       for (const {element, onset} of measure.others) {
         countElements(element, elements)
+        if (element.name === 'barline') {
+          const joint = readJoint(measure.text, element)
+          const after = measure.index + (joint === 'after' ? 1 : 0)
+          if (joint) joints.push({measure: after, onset: 0})
+        } else if (element.name === 'direction' || element.name === 'sound') {
+          const tempo = readTempo(measure.text, element)
+          if (tempo !== undefined)
+            tempos.push({measure: measure.index, onset: onset / measure.ticks, tempo})
+        }
         if (element.name === 'direction') {
           const text = wordsOf(measure.text, element)
           if (text) {
@@ -223,6 +253,8 @@ export function createFacts(part: string, reading?: Reading): FactsBuilder {
       voices,
       states,
       words,
+      tempos,
+      joints,
       prints,
       unpitched,
       elements,
