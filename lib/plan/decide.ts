@@ -12,6 +12,7 @@ import type {Clef} from '../staff/clef.ts'
 import type {PartFacts, Position, StateFact} from '../survey/facts.ts'
 import {chooseClefs} from './clefs.ts'
 import type {ClefCandidate, ClefChoice} from './clefs.ts'
+import {chooseCourtesies} from './courtesy.ts'
 import {DEFAULT_CLEFS, DEFAULT_KEYS} from './job.ts'
 import type {Concert, DeclaredNotation, KeyPolicy, PartJob} from './job.ts'
 import {chooseTurns} from './keys.ts'
@@ -34,7 +35,16 @@ export function planPart(
     staves.push(planStaff(facts, staff, target, job, report))
   }
   const concert = target !== undefined && 'kind' in target && target.kind === 'concert'
-  return {part: facts.part, staves, concert, prints: facts.prints, ...(identity && {identity})}
+  const plan: PartPlan = {
+    part: facts.part,
+    staves,
+    concert,
+    spelling: isDeclared(target) ? 'keep' : (job.spelling ?? 'keep'),
+    courtesy: job.courtesy ?? 'keep',
+    prints: facts.prints,
+    ...(identity && {identity}),
+  }
+  return plan.courtesy === 'add' ? {...plan, courtesies: chooseCourtesies(facts, plan)} : plan
 }
 
 /** The notation that a job asks for: as said, else the instrument's modern one, else that of `from` declared truly. */

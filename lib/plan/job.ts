@@ -1,6 +1,7 @@
 import type {Instrument} from '../instruments/instrument.ts'
 import type {Notation} from '../instruments/notation.ts'
 import type {StateFact} from '../survey/facts.ts'
+import type {SpellingPolicy} from './spelling.ts'
 
 /** How key signatures of the target are chosen. */
 export interface KeyPolicy {
@@ -25,6 +26,12 @@ export interface ClefPolicy {
 export const DEFAULT_CLEFS: ClefPolicy = {above: 3, below: 3, change: 6}
 
 /**
+ * Courtesy accidentals. `keep`: where the source has them. `add`: besides, by one rule for the whole set: after an alteration in
+ * the measure before or in another octave. `none`: only an editor's signs and those in brackets stay.
+ */
+export type CourtesyPolicy = 'keep' | 'add' | 'none'
+
+/**
  * What is to become of one part. Nothing set: it stays as it is. `from` overrides what the file declares; `to` is the
  * notation wanted, `for` the instrument; an instrument alone means its modern notation.
  */
@@ -34,6 +41,8 @@ export interface PartJob {
   readonly from?: Notation | undefined
   readonly keys?: Partial<KeyPolicy> | undefined
   readonly clefs?: Partial<ClefPolicy> | undefined
+  readonly spelling?: SpellingPolicy | undefined
+  readonly courtesy?: CourtesyPolicy | undefined
   /** What the part is called, when that is not the instrument's name. */
   readonly name?: string | undefined
 }

@@ -9,6 +9,11 @@ import type {Pitch} from '../pitch/pitch.ts'
 import {sameClef} from '../staff/clef.ts'
 import type {Clef} from '../staff/clef.ts'
 import type {Position} from '../survey/facts.ts'
+import type {Courtesies} from './courtesy.ts'
+import type {CourtesyPolicy} from './job.ts'
+import type {SpellingPolicy} from './spelling.ts'
+
+export type {Position}
 
 /** A stretch of a staff in which one decision holds: from its position to the next section's. */
 export interface Section extends Position {
@@ -38,6 +43,10 @@ export interface PartPlan {
   readonly identity?: Identity
   /** The part is put at concert pitch in a score that says so. */
   readonly concert: boolean
+  readonly spelling: SpellingPolicy
+  readonly courtesy: CourtesyPolicy
+  /** Present when courtesy accidentals are to be added. */
+  readonly courtesies?: Courtesies
   readonly prints: {readonly accidentals: boolean; readonly stems: boolean}
 }
 

@@ -1,9 +1,9 @@
 import {placeOf} from '../musicxml/measure.ts'
 import type {Measure, Note} from '../musicxml/measure.ts'
 import {ORDER} from '../musicxml/order.ts'
-import {keepsKey, keepsPitch, writtenPitch} from '../plan/plan.ts'
+import {keepsKey, keepsPitch} from '../plan/plan.ts'
 import type {PartPlan, Section} from '../plan/plan.ts'
-import {alterInKey} from '../pitch/key.ts'
+import {alterInKey, sameKey} from '../pitch/key.ts'
 import type {Key} from '../pitch/key.ts'
 import {formatPitch, stepsAbove} from '../pitch/pitch.ts'
 import type {Pitch} from '../pitch/pitch.ts'
@@ -13,7 +13,7 @@ import {insertChild, removeElement, setText} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
 import {accidentalFor} from './accidental-sign.ts'
 import type {Rule} from './rule.ts'
-import {sectionOf} from './rule.ts'
+import {targetOf} from './rule.ts'
 
 /**
  * Prints the accidentals that the target's reader needs: they hold for the measure, the staff and the octave, and
@@ -34,24 +34,32 @@ export const accidental: Rule = {
       const needed = whereNeeded(notes, 'target')
       const neededBefore = whereNeeded(notes, 'source')
       for (const [index, shown] of notes.entries()) {
-        if (shown.section.untouched) continue
-        yield* editAccidental(
-          measure,
-          shown,
-          needed[index] === true,
-          neededBefore[index] === true,
-          (sign) => {
-            report({
-              code: 'accidental/no-sign',
-              severity: 'warning',
-              message: `there is no accidental that shows ${formatPitch(sign)}; the note is printed without`,
-              at: placeOf(measure, shown.note),
-            })
-          },
-        )
+        if (shown.section.untouched || (keepsPitch(shown.section) && keepsKey(shown.section)))
+          continue
+        const need = {
+          needed: needed[index] === true,
+          neededBefore: neededBefore[index] === true,
+          courtesy: isCourtesy(measure, plan, shown.note),
+          policy: plan.courtesy,
+        }
+        yield* editAccidental(measure, shown, need, (sign) => {
+          report({
+            code: 'accidental/no-sign',
+            severity: 'warning',
+            message: `there is no accidental that shows ${formatPitch(sign)}; the note is printed without`,
+            at: placeOf(measure, shown.note),
+          })
+        })
       }
     }
   },
+}
+
+/** Whether the plan wants a courtesy on a note, which it knows by its place among the pitched notes of the part. */
+function isCourtesy(measure: Measure, {courtesies}: PartPlan, note: Note): boolean {
+  if (!courtesies) return false
+  const nth = measure.notes.filter((each) => each.written && each.index < note.index).length
+  return courtesies.notes.has((courtesies.firstNote[measure.index] ?? 0) + nth)
 }
 
 interface Shown {
@@ -66,15 +74,13 @@ interface Shown {
 function readNotes(measure: Measure, plan: PartPlan, staff: number): Shown[] {
   const shown: Shown[] = []
   for (const note of measure.notes) {
-    if (note.staff !== staff || !note.written || !note.sounding) continue
-    const section = sectionOf(plan, measure, note)
-    if (!section) continue
-    const target = section.untouched ? note.written : writtenPitch(section, note.sounding)
+    const target = note.staff === staff ? targetOf(plan, measure, note) : undefined
+    if (!target || !note.written) continue
     shown.push({
       note,
-      section,
+      section: target.section,
       source: note.written,
-      target,
+      target: target.written,
       element: child(note.element, 'accidental'),
     })
   }
@@ -102,7 +108,7 @@ function whereNeeded(notes: readonly Shown[], side: 'source' | 'target'): boolea
       pending = []
       onset = note.onset
     }
-    if (index > 0 && keyNow !== key) inForce = new Map()
+    if (index > 0 && !isKeyKept(key, keyNow)) inForce = new Map()
     key = keyNow
     const position = stepsAbove(pitch)
     const held = inForce.get(position) ?? alterInKey(keyNow, pitch.step, pitch.octave)
@@ -111,6 +117,10 @@ function whereNeeded(notes: readonly Shown[], side: 'source' | 'target'): boolea
     pending.push(() => table.set(position, pitch.alter))
     return held !== pitch.alter
   })
+}
+
+function isKeyKept(before: Key | undefined, now: Key | undefined): boolean {
+  return before === now || (before !== undefined && now !== undefined && sameKey(before, now))
 }
 
 /** Whether the note that this one is tied from is out of sight (an earlier measure) or carries the same sign. */
@@ -128,17 +138,25 @@ function continues(notes: readonly Shown[], index: number): boolean {
   return earlier === undefined || earlier.source.alter === source.alter
 }
 
+interface Need {
+  readonly needed: boolean
+  /** Whether the source's notation needed it. */
+  readonly neededBefore: boolean
+  /** Whether the plan wants a courtesy here. */
+  readonly courtesy: boolean
+  readonly policy: PartPlan['courtesy']
+}
+
 function* editAccidental(
   measure: Measure,
-  {note, source, target, element, section}: Shown,
-  needed: boolean,
-  neededBefore: boolean,
+  {note, source, target, element}: Shown,
+  {needed, neededBefore, courtesy, policy}: Need,
   complain: (pitch: Pitch) => void,
 ): Iterable<Edit> {
-  if (keepsPitch(section) && keepsKey(section)) return
   const before = element && textOf(measure.text, element)
   // Printed beyond need, or marked: a courtesy, an editor's sign. It stays whatever the new key makes of it.
-  const deliberate = element !== undefined && (!neededBefore || isMarked(element))
+  const kept = element !== undefined && (isMarked(element) || (!neededBefore && policy !== 'none'))
+  const deliberate = kept || courtesy
   // A sign the source leaves out where one is due (a second voice in unison) stays out.
   const withheld = element === undefined && neededBefore && isHidden(note)
   if (!(needed && !withheld) && !deliberate) {
@@ -156,7 +174,7 @@ function* editAccidental(
       note.element,
       'accidental',
       ORDER.note,
-      () => `<accidental>${sign}</accidental>`,
+      () => `<accidental${needed ? '' : ' cautionary="yes"'}>${sign}</accidental>`,
     )
   } else if (sign !== before) yield setText(element, sign)
 }

@@ -1,6 +1,7 @@
+import {stateAt} from '../musicxml/measure.ts'
 import type {Attributes, Measure} from '../musicxml/measure.ts'
 import {ORDER} from '../musicxml/order.ts'
-import {isSame} from '../plan/plan.ts'
+import {isSame, sectionAt} from '../plan/plan.ts'
 import type {PartPlan} from '../plan/plan.ts'
 import type {NewElement} from '../xml/build.ts'
 import {element as create, printElement} from '../xml/build.ts'
@@ -11,6 +12,7 @@ import type {Edit} from '../xml/edit.ts'
 import {clefChanges} from './clef.ts'
 import {keyChanges} from './key.ts'
 import type {Rule} from './rule.ts'
+import {sectionsIn} from './rule.ts'
 import {transpositionChanges} from './transposition.ts'
 
 /** What is to happen to one kind of sign in the `attributes` of a measure. */
@@ -30,11 +32,9 @@ export const attributes: Rule = {
   name: 'attributes',
   owns: ['attributes', 'key', 'clef', 'transpose', 'for-part'],
   *rewrite(measure, plan) {
-    const changes = [
-      keyChanges(measure, plan),
-      clefChanges(measure, plan),
-      transpositionChanges(measure, plan),
-    ]
+    const changes = isSaid(measure, plan)
+      ? []
+      : [keyChanges(measure, plan), clefChanges(measure, plan), transpositionChanges(measure, plan)]
     for (const {edits} of changes) yield* edits
     const removed = new Set([
       ...changes.flatMap((each) => each.removed),
@@ -55,6 +55,29 @@ export const attributes: Rule = {
       yield addHolder(measure, onset, create('attributes', inSchemaOrder(elements)))
     }
   },
+}
+
+/**
+ * Whether the source already says here all that the plan wants. Then what it says twice at one place, or takes back at
+ * once, stays as it is.
+ */
+function isSaid(measure: Measure, plan: PartPlan): boolean {
+  if (measure.attributes.length === 0) return false
+  const inside = [
+    ...measure.attributes.map(({onset}) => onset),
+    ...sectionsIn(plan, measure).map(({onset}) => Math.round(onset * measure.ticks)),
+  ]
+  return plan.staves.every((_, index) => {
+    const says = (onset: number, options: {readonly before?: boolean}): boolean => {
+      const at = {measure: measure.index, onset: onset / measure.ticks}
+      const section = sectionAt(plan, index + 1, at, options)
+      const source = stateAt(measure, index + 1, onset, options)
+      return section === undefined || isSame({...section, source})
+    }
+    return (
+      (measure.index === 0 || says(0, {before: true})) && inside.every((onset) => says(onset, {}))
+    )
+  })
 }
 
 /** What a concert score says of the part to be made from it has no place in the part that was made. */

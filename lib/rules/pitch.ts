@@ -1,4 +1,4 @@
-import {keepsPitch, writtenPitch} from '../plan/plan.ts'
+import {writtenPitch} from '../plan/plan.ts'
 import {formatPitch, samePitch} from '../pitch/pitch.ts'
 import type {Pitch} from '../pitch/pitch.ts'
 import {placeOf} from '../musicxml/measure.ts'
@@ -9,7 +9,7 @@ import type {Element} from '../xml/element.ts'
 import {insertChild, removeElement, setText} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
 import type {Rule} from './rule.ts'
-import {sectionOf} from './rule.ts'
+import {targetOf} from './rule.ts'
 
 /** Rewrites every pitched note as the target's player reads it. */
 export const pitch: Rule = {
@@ -17,11 +17,20 @@ export const pitch: Rule = {
   owns: ['pitch'],
   *rewrite(measure, plan, report) {
     for (const note of measure.notes) {
-      if (!note.written || !note.sounding) continue
-      const section = sectionOf(plan, measure, note)
-      if (!section || section.untouched || keepsPitch(section)) continue
-      const written = writtenPitch(section, note.sounding)
+      const target = targetOf(plan, measure, note)
+      if (!note.written || !note.sounding || !target || target.section.untouched) continue
+      const {written, respelled} = target
       if (samePitch(written, note.written)) continue
+      if (respelled) {
+        report({
+          code: 'pitch/respelled',
+          severity: 'info',
+          message: `the note is respelled by rule ${respelled.rule}`,
+          at: placeOf(measure, note),
+          actual: formatPitch(writtenPitch(target.section, note.sounding)),
+          expected: formatPitch(written),
+        })
+      }
       if (Math.abs(written.alter) > 2) {
         report({
           code: 'pitch/triple-accidental',

@@ -1,9 +1,8 @@
-import {writtenPitch} from '../plan/plan.ts'
 import {staffPosition} from '../staff/clef.ts'
 import {attribute} from '../xml/element.ts'
 import {removeAttribute} from '../xml/edit.ts'
 import type {Rule} from './rule.ts'
-import {sectionOf} from './rule.ts'
+import {targetOf} from './rule.ts'
 
 /**
  * Removes the vertical offset of notes that moved on the staff: it is measured from the top line, and would hold them
@@ -15,11 +14,10 @@ export const position: Rule = {
   *rewrite(measure, plan) {
     for (const note of measure.notes) {
       const offset = attribute(note.element, 'default-y')
-      if (!offset || !note.written || !note.sounding) continue
-      const section = sectionOf(plan, measure, note)
-      if (!section || section.untouched) continue
+      const target = targetOf(plan, measure, note)
+      if (!offset || !note.written || !target || target.section.untouched) continue
       const from = staffPosition(note.written, note.state.clef)
-      const to = staffPosition(writtenPitch(section, note.sounding), section.clef)
+      const to = staffPosition(target.written, target.section.clef)
       if (from !== to) yield removeAttribute(offset)
     }
   },

@@ -1,8 +1,11 @@
 import type {Report} from '../diagnostic.ts'
 import type {Header} from '../musicxml/header.ts'
 import type {Measure, Note} from '../musicxml/measure.ts'
-import type {PartPlan, Section} from '../plan/plan.ts'
-import {sectionAt} from '../plan/plan.ts'
+import type {PartPlan, Position, Section} from '../plan/plan.ts'
+import {keepsPitch, sectionAt, writtenPitch} from '../plan/plan.ts'
+import {respell} from '../plan/spelling.ts'
+import type {Respelling} from '../plan/spelling.ts'
+import type {Pitch} from '../pitch/pitch.ts'
 import type {Edit} from '../xml/edit.ts'
 
 /** One musical concern: it alone may edit the elements it owns. */
@@ -30,6 +33,36 @@ export function sectionOf(plan: PartPlan, measure: Measure, note: Note): Section
     if (later) return sectionAt(plan, note.staff, at, {before: true})
   }
   return section
+}
+
+/** A note as the target's player reads it. */
+export interface Target {
+  readonly section: Section
+  readonly written: Pitch
+  readonly respelled?: Respelling
+}
+
+/**
+ * What becomes of a pitched note; undefined for rests and unpitched notes. A note tied over an enharmonic turn keeps the
+ * spelling of its beginning (renotation-rules E6).
+ */
+export function targetOf(plan: PartPlan, measure: Measure, note: Note): Target | undefined {
+  const section = sectionOf(plan, measure, note)
+  if (!section || !note.written || !note.sounding) return undefined
+  if (section.untouched) return {section, written: note.written}
+  const at = {measure: measure.index, onset: note.onset / measure.ticks}
+  const starts = section.measure === at.measure && section.onset === at.onset
+  const speller = note.tiedFrom && starts ? spellerOf(plan, note, section, at) : section
+  const written = writtenPitch(speller, note.sounding)
+  const respelled = keepsPitch(section) ? undefined : respell(written, speller.key, plan.spelling)
+  return {section, written: respelled?.pitch ?? written, ...(respelled && {respelled})}
+}
+
+function spellerOf(plan: PartPlan, note: Note, section: Section, at: Position): Section {
+  const before = sectionAt(plan, note.staff, at, {before: true})
+  const turnedOnly =
+    before && before.transposition.interval.chromatic === section.transposition.interval.chromatic
+  return turnedOnly ? before : section
 }
 
 /** The sections that begin inside a measure, on any staff, in order of onset. */

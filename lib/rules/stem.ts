@@ -1,12 +1,11 @@
 import type {Measure, Note} from '../musicxml/measure.ts'
-import {writtenPitch} from '../plan/plan.ts'
 import type {PartPlan} from '../plan/plan.ts'
 import {staffPosition} from '../staff/clef.ts'
 import {attribute, child, childrenNamed, attributeValue, textOf} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
 import {removeAttribute, setText} from '../xml/edit.ts'
 import type {Rule} from './rule.ts'
-import {sectionOf} from './rule.ts'
+import {targetOf} from './rule.ts'
 
 /** The middle line of the staff. */
 const MIDDLE = 4
@@ -56,12 +55,12 @@ function stemGroups(measure: Measure, plan: PartPlan): StemGroup[] {
   const open = new Map<string, StemGroup>()
   let chord: StemGroup | undefined
   for (const note of measure.notes) {
-    const section = sectionOf(plan, measure, note)
-    if (!note.written || !note.sounding || !section || section.untouched) continue
+    const target = targetOf(plan, measure, note)
+    if (!note.written || !target || target.section.untouched) continue
     const entry = {
       note,
       from: staffPosition(note.written, note.state.clef),
-      to: staffPosition(writtenPitch(section, note.sounding), section.clef),
+      to: staffPosition(target.written, target.section.clef),
     }
     if (note.chord && chord) {
       chord.notes.push(entry)
