@@ -5,6 +5,8 @@ import {bottomLine} from '../staff/clef.ts'
 import {NOTE, measureOf, soundingAt} from '../survey/facts.ts'
 import type {PartFacts, Position} from '../survey/facts.ts'
 import type {ClefPolicy} from './job.ts'
+import {octavesAt} from './register.ts'
+import type {Register} from './register.ts'
 
 /** A clef and where it begins. */
 export interface ClefChoice extends Position {
@@ -40,11 +42,12 @@ export function chooseClefs(
   staff: number,
   candidates: readonly ClefCandidate[],
   policy: ClefPolicy,
+  registers?: readonly Register[],
 ): ClefChoice[] {
   const [usual] = candidates
   if (!usual) return []
   if (candidates.length === 1) return [{measure: 0, onset: 0, clef: usual.clef}]
-  const attacks = readAttacks(facts, staff)
+  const attacks = readAttacks(facts, staff, registers)
   if (attacks.length === 0) return [{measure: 0, onset: 0, clef: usual.clef}]
   const path = cheapestPath(attacks, candidates, policy)
   const choices: ClefChoice[] = []
@@ -106,7 +109,11 @@ function weigh(lines: number, accepted: number): number {
   return 0.05 * lines + excess * excess
 }
 
-function readAttacks(facts: PartFacts, staff: number): Attack[] {
+function readAttacks(
+  facts: PartFacts,
+  staff: number,
+  registers: readonly Register[] | undefined,
+): Attack[] {
   const {notes} = facts
   const attacks: {measure: number; onset: number; low: number; high: number; price: number}[] = []
   const order: {note: number; measure: number; onset: number}[] = []
@@ -121,7 +128,8 @@ function readAttacks(facts: PartFacts, staff: number): Attack[] {
   let measureBefore = 0
   for (const {note, measure, onset} of order) {
     const flags = notes.flags[note] ?? 0
-    const steps = stepsAbove(soundingAt(facts, note))
+    const octaves = octavesAt(registers, {measure, onset})
+    const steps = stepsAbove(soundingAt(facts, note)) + 7 * octaves
     const last = attacks.at(-1)
     if (last && last.measure === measure && last.onset === onset) {
       last.low = Math.min(last.low, steps)

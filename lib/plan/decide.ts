@@ -19,6 +19,7 @@ import {chooseTurns} from './keys.ts'
 import type {KeyRegion} from './keys.ts'
 import {isBefore} from './plan.ts'
 import type {Identity, PartPlan, Section} from './plan.ts'
+import {octavesAt} from './register.ts'
 
 type Target = Notation | Concert | DeclaredNotation
 
@@ -67,13 +68,19 @@ function planStaff(
   const declared = isDeclared(target)
     ? target.states.filter((state) => state.staff === staff)
     : undefined
-  const positions = unionOf([...source, ...(clefs ?? []), ...(declared ?? [])])
+  const positions = unionOf([
+    ...source,
+    ...(clefs ?? []),
+    ...(declared ?? []),
+    ...(job.registers ?? []),
+  ])
   const drafts = positions.map((position): Section => {
     const state = lastBefore(source, position)?.state ?? FIRST_STATE
     const wanted = declared && (lastBefore(declared, position)?.state ?? FIRST_STATE)
     const untouched = !isPitched(state.clef)
     const clef = wanted?.clef ?? (clefs && lastBefore(clefs, position)?.clef) ?? state.clef
-    const base = {...position, staff, source: state, untouched}
+    const octaves = octavesAt(job.registers, position)
+    const base = {...position, staff, source: state, untouched, ...(octaves !== 0 && {octaves})}
     if (untouched || !target) return {...base, ...keptOf(state)}
     const transposition = wanted?.transposition ?? transpositionFor(target, clef, state)
     return {...base, clef, transposition}
@@ -111,7 +118,7 @@ function targetClefs(
   }
   if (!job.for && !job.to) return undefined
   const policy = {...DEFAULT_CLEFS, ...job.clefs}
-  return chooseClefs(facts, staff, candidatesOf(source, target, job), policy)
+  return chooseClefs(facts, staff, candidatesOf(source, target, job), policy, job.registers)
 }
 
 function candidatesOf(

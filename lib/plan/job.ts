@@ -1,6 +1,7 @@
 import type {Instrument} from '../instruments/instrument.ts'
 import type {Notation} from '../instruments/notation.ts'
 import type {StateFact} from '../survey/facts.ts'
+import type {Register} from './register.ts'
 import type {SpellingPolicy} from './spelling.ts'
 
 /** How key signatures of the target are chosen. */
@@ -41,6 +42,8 @@ export interface PartJob {
   readonly from?: Notation | undefined
   readonly keys?: Partial<KeyPolicy> | undefined
   readonly clefs?: Partial<ClefPolicy> | undefined
+  /** Octaves by which phrases are moved, for a player whose range ends before the music does. */
+  readonly registers?: readonly Register[] | undefined
   readonly spelling?: SpellingPolicy | undefined
   readonly courtesy?: CourtesyPolicy | undefined
   /** What the part is called, when that is not the instrument's name. */
@@ -66,5 +69,6 @@ export interface DeclaredNotation {
 
 /** Whether a job asks for anything at all. */
 export function isIdle(job: PartJob): boolean {
-  return !job.for && !job.to && !job.from && job.name === undefined
+  const moved = job.registers?.some(({octaves}) => octaves !== 0)
+  return !job.for && !job.to && !job.from && !moved && job.name === undefined
 }

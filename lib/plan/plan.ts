@@ -1,6 +1,6 @@
 import type {Instrument} from '../instruments/instrument.ts'
 import type {StaffState, Transposition} from '../staff/state.ts'
-import {negate, sameInterval} from '../pitch/interval.ts'
+import {add, negate, sameInterval} from '../pitch/interval.ts'
 import type {Interval} from '../pitch/interval.ts'
 import {sameKey} from '../pitch/key.ts'
 import type {Key} from '../pitch/key.ts'
@@ -24,6 +24,8 @@ export interface Section extends Position {
   readonly clef: Clef
   readonly key?: Key
   readonly transposition: Transposition
+  /** Octaves by which the music is moved: what it sounds changes, what is declared does not. None when absent. */
+  readonly octaves?: number
   /** Staves without pitch (percussion, tablature) are left alone. */
   readonly untouched: boolean
 }
@@ -78,16 +80,20 @@ export function sectionAt(
   return sections[low]
 }
 
-/** The pitch that the target's player reads for a sounding pitch. */
+/** The pitch that the target's player reads for a pitch that the source sounds. */
 export function writtenPitch(section: Section, sounding: Pitch): Pitch {
-  return transpose(sounding, negate(section.transposition.interval))
+  return transpose(sounding, add(negate(section.transposition.interval), octavesOf(section)))
 }
 
 /** What is added to the pitch written in the source to get the pitch written in the target. */
 export function moveOf(section: Section): Interval {
   const from = section.source.transposition.interval
   const to = section.transposition.interval
-  return {diatonic: from.diatonic - to.diatonic, chromatic: from.chromatic - to.chromatic}
+  return add(add(from, negate(to)), octavesOf(section))
+}
+
+function octavesOf({octaves = 0}: Section): Interval {
+  return {diatonic: 7 * octaves, chromatic: 12 * octaves}
 }
 
 /** Whether the section says what the source says: nothing in it needs rewriting. */
@@ -99,7 +105,10 @@ export function isSame(section: Section): boolean {
 }
 
 export function keepsPitch(section: Section): boolean {
-  return sameInterval(section.transposition.interval, section.source.transposition.interval)
+  return (
+    !section.octaves &&
+    sameInterval(section.transposition.interval, section.source.transposition.interval)
+  )
 }
 
 export function keepsKey({key, source}: Section): boolean {
