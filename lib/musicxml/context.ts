@@ -1,5 +1,7 @@
 import type {Meter, StaffState} from '../staff/state.ts'
 import {FIRST_STATE} from '../staff/state.ts'
+import {NO_OCTAVE_LINES} from './octave-line.ts'
+import type {OctaveLines} from './octave-line.ts'
 
 /**
  * What runs from measure to measure within a part: a value, folded over its measures. `divisions` per quarter;
@@ -12,6 +14,7 @@ export interface Context {
   readonly staves: readonly StaffState[]
   readonly everyStaff: StaffState
   readonly meter: Meter
+  readonly octaveLines: OctaveLines
 }
 
 export function firstContext(part: string): Context {
@@ -22,6 +25,7 @@ export function firstContext(part: string): Context {
     staves: [FIRST_STATE],
     everyStaff: FIRST_STATE,
     meter: {beats: 4, beatType: 4},
+    octaveLines: NO_OCTAVE_LINES,
   }
 }
 

@@ -15,6 +15,8 @@ import {FIRST_STATE, NO_TRANSPOSITION, applyChange} from '../staff/state.ts'
 import type {Meter, StateChange, StaffState, Transposition} from '../staff/state.ts'
 import {stateOf} from './context.ts'
 import type {Context} from './context.ts'
+import {octaveLineAt, readOctaveShifts, shiftsOf} from './octave-line.ts'
+import type {OctaveLine, OctaveLines, OctaveShift, ShiftingDirection} from './octave-line.ts'
 import {readClef, readForPart, readKey, readPitch, readTransposition} from './read.ts'
 import type {Complain} from './read.ts'
 
@@ -59,6 +61,8 @@ export interface Note extends Positioned {
   readonly run: number
   /** What is in force on the note's staff at its onset, by position in the score, not in the document. */
   readonly state: StaffState
+  /** The octave line that the note is drawn under; its pitch is the true one all the same. */
+  readonly octaveLine?: OctaveLine
 }
 
 /** One measure of one part as a musician sees it. `ticks` per quarter note is whole, and so is every time. */
@@ -74,6 +78,10 @@ export interface Measure extends MeasureText {
   readonly attributes: readonly Attributes[]
   /** Directions, harmonies, figured bass, barlines and whatever else stands between the notes. */
   readonly others: readonly Positioned[]
+  /** Octave lines that begin, go on and end here, in the order of their onsets. */
+  readonly octaveShifts: readonly OctaveShift[]
+  /** The octave lines that are open at the end of the measure. */
+  readonly octaveLines: OctaveLines
   /** What is in force at the start of the measure, before anything in it. */
   readonly context: Context
 }
@@ -103,6 +111,8 @@ export function readMeasure(
   const notes: Draft[] = []
   const attributes: Attributes[] = []
   const others: Positioned[] = []
+  const shifting: ShiftingDirection[] = []
+  const mayShift = text.includes('<octave-shift')
   let scale = ticks / context.divisions
   let meter = context.meter
   let onset = 0
@@ -140,8 +150,15 @@ export function readMeasure(
       }
       default:
         others.push({element, onset})
+        if (mayShift && element.name === 'direction' && shiftsOf(element).length > 0) {
+          const offset = childNumber(text, element, 'offset') ?? 0
+          shifting.push({element, onset: onset + Math.round(offset * scale)})
+        }
     }
   }
+  const {shifts, after} = mayShift
+    ? readOctaveShifts(text, shifting, context.octaveLines)
+    : {shifts: [], after: context.octaveLines}
   length = Math.max(length, onset)
   const read = {
     ...source,
@@ -152,6 +169,8 @@ export function readMeasure(
     meter,
     attributes,
     others,
+    octaveShifts: shifts,
+    octaveLines: after,
     context,
   }
   for (const note of notes) resolve(note, read, options.reading)
@@ -161,7 +180,12 @@ export function readMeasure(
 /** The context after a measure. Changes apply in the order of their onsets. */
 export function advance(context: Context, measure: Measure): Context {
   if (measure.attributes.length === 0)
-    return {...context, measureIndex: context.measureIndex + 1, meter: measure.meter}
+    return {
+      ...context,
+      measureIndex: context.measureIndex + 1,
+      meter: measure.meter,
+      octaveLines: measure.octaveLines,
+    }
   let {everyStaff, divisions} = context
   const staves = [...context.staves]
   for (const attributes of inOrder(measure.attributes)) {
@@ -184,6 +208,7 @@ export function advance(context: Context, measure: Measure): Context {
     staves,
     everyStaff,
     meter: measure.meter,
+    octaveLines: measure.octaveLines,
   }
 }
 
@@ -223,7 +248,7 @@ type Draft = {-readonly [Key in keyof Note]: Note[Key]}
 
 function resolve(
   note: Draft,
-  measure: Pick<Measure, 'context' | 'attributes'>,
+  measure: Pick<Measure, 'context' | 'attributes' | 'octaveShifts'>,
   reading: Reading | undefined,
 ): void {
   let state = stateOf(measure.context, note.staff)
@@ -235,6 +260,15 @@ function resolve(
   }
   state = readState(state, reading)
   note.state = state
+  if (measure.octaveShifts.length > 0 || measure.context.octaveLines.open.length > 0) {
+    const line = octaveLineAt(
+      measure.context.octaveLines,
+      measure.octaveShifts,
+      note.staff,
+      note.onset,
+    )
+    if (line) note.octaveLine = line
+  }
   if (note.written) note.sounding = transpose(note.written, state.transposition.interval)
 }
 
