@@ -1,5 +1,7 @@
 import {scoreError} from './diagnostic.ts'
 import type {Report} from './diagnostic.ts'
+import {foldPart} from './ensemble/folding.ts'
+import type {MovedPassage} from './ensemble/folding.ts'
 import {intervalFor} from './instruments/notation.ts'
 import type {Notation} from './instruments/notation.ts'
 import type {Context} from './musicxml/context.ts'
@@ -85,17 +87,35 @@ export async function readFacts(
 
 /**
  * Rewrites a score: reads it once to decide, once to write. What no rule changes comes out byte for byte, in the
- * encoding of the source. Throws `ScoreError` before the first byte when the score is faulty.
+ * encoding of the source. Throws `ScoreError` before the first byte when the score is faulty. `changed` is told of every
+ * passage that is meant to sound otherwise, in the words of the proof.
  */
-export async function* rewrite(score: Score, job: Job, report: Report): AsyncGenerator<Uint8Array> {
+export async function* rewrite(
+  score: Score,
+  job: Job,
+  report: Report,
+  changed: (change: MovedPassage) => void = () => {},
+): AsyncGenerator<Uint8Array> {
   const parts = [...job.parts].filter(([, part]) => !isIdle(part))
   const readings = new Map(parts.map(([id, {from}]) => [id, from && readingOf(from)]))
-  const facts = await readFacts(score, readings, report)
+  const names = new Map(score.header.parts.map(({id, name}) => [id, name]))
+  // A phrase is folded with an ear on the bass: that takes all parts.
+  const folds = parts.some(([, {fold}]) => fold !== undefined)
+  const everybody = folds ? [...names.keys()].map((id) => [id, undefined] as const) : []
+  const facts = await readFacts(score, new Map([...everybody, ...readings]), report)
   const plans = new Map<string, PartPlan>()
   for (const [id, part] of parts) {
-    const entry = score.header.parts.find((each) => each.id === id)
     const own = facts.get(id)
-    if (own) plans.set(id, planPart(own, part, identityOf(entry?.name ?? '', part), report))
+    if (!own) continue
+    const identity = identityOf(names.get(id) ?? '', part)
+    if (!part.fold || !part.for) {
+      plans.set(id, planPart(own, part, identity, report))
+      continue
+    }
+    const request = {part: id, instrument: part.for, tier: part.fold, names}
+    const {registers, changes} = foldPart(facts, request, report)
+    plans.set(id, planPart(own, {...part, registers}, identity, report))
+    for (const change of changes) changed(change)
   }
   yield* write(score, job, plans, readings, report)
 }

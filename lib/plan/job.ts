@@ -42,7 +42,9 @@ export interface PartJob {
   readonly from?: Notation | undefined
   readonly keys?: Partial<KeyPolicy> | undefined
   readonly clefs?: Partial<ClefPolicy> | undefined
-  /** Octaves by which phrases are moved, for a player whose range ends before the music does. */
+  /** Phrases that lie badly for a player of that tier are moved by octaves. Needs `for`. */
+  readonly fold?: 'pro' | 'tutti' | 'student' | undefined
+  /** Octaves by which phrases are moved as `fold` has them decided, for a player whose range ends before the music does. */
   readonly registers?: readonly Register[] | undefined
   readonly spelling?: SpellingPolicy | undefined
   readonly courtesy?: CourtesyPolicy | undefined

@@ -1,0 +1,61 @@
+import {keyName} from './key-name.ts'
+import type {FoldPlan} from './fold.ts'
+import type {Line, Tone} from './line.ts'
+import type {Reach} from './reach.ts'
+
+/** A tone that no octave of its phrase saves, and the cheapest thing to do about it. */
+export interface Unplayable {
+  readonly tone: Tone
+  /** `leave-out`: another part sounds the note anyway · `alone`: it is in reach an octave away from its line · `give-away`. */
+  readonly remedy: 'leave-out' | 'alone' | 'give-away'
+  /** In words, as a clause. */
+  readonly advice: string
+}
+
+/** Another part, and what it is called. */
+export interface Neighbour {
+  readonly name: string
+  readonly line: Line
+}
+
+/** What to do about each tone that stays out of reach. */
+export function remediesFor(
+  plan: FoldPlan,
+  reach: Reach,
+  others: readonly Neighbour[],
+): Unplayable[] {
+  return plan.unplayable.map((tone) => {
+    const doubling = others.find(({line}) => soundsWith(line, tone))
+    if (doubling) {
+      const advice = `leave it out: ${doubling.name} sounds it too`
+      return {tone, remedy: 'leave-out', advice}
+    }
+    const octaves = [1, -1, 2, -2, 3, -3].find((octave) => inReach(tone.midi + 12 * octave, reach))
+    if (octaves !== undefined) {
+      const size = Math.abs(octaves) === 1 ? 'an octave' : `${Math.abs(octaves)} octaves`
+      const away = `${size} ${octaves > 0 ? 'higher' : 'lower'}`
+      const advice = `play it alone ${away}, as ${keyName(tone.midi + 12 * octaves)}`
+      return {tone, remedy: 'alone', advice}
+    }
+    return {tone, remedy: 'give-away', advice: 'give it to another player'}
+  })
+}
+
+function inReach(key: number, {low, high}: Reach): boolean {
+  return key >= low && key <= high
+}
+
+/** Whether a line strikes the same note in any octave when the tone begins. */
+function soundsWith(line: Line, tone: Tone): boolean {
+  let low = 0
+  let high = line.attacks.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if ((line.attacks[middle]?.start ?? 0) < tone.start) low = middle + 1
+    else high = middle
+  }
+  for (let at = low; line.attacks[at]?.start === tone.start; at++) {
+    if (line.attacks[at]?.tones.some(({midi}) => (midi - tone.midi) % 12 === 0)) return true
+  }
+  return false
+}
