@@ -156,12 +156,17 @@ export function createFacts(part: string, reading?: Reading): FactsBuilder {
     const own = byStaff.get(staff) ?? []
     const last = own.at(-1)
     if (last !== undefined && sameState(states[last]?.state, state)) return
-    byStaff.set(staff, [...own.slice(-8), states.push({measure, onset, staff, state}) - 1])
+    // Only what this measure begins with or says can be in force in it, however often it changes.
+    const earlier = own.findLastIndex((each) => (states[each]?.measure ?? 0) < measure)
+    byStaff.set(staff, [
+      ...own.slice(Math.max(0, earlier)),
+      states.push({measure, onset, staff, state}) - 1,
+    ])
   }
 
   function addStates(measure: Measure): void {
-    if (measure.index === 0) pushState(1, readState(stateAt(measure, 1, 0), reading), 0, 0)
     const onsets = new Set(measure.attributes.map(({onset}) => onset))
+    if (measure.index === 0) onsets.add(0)
     const count = Math.max(staves, advance(context, measure).staves.length)
     for (const onset of [...onsets].toSorted((a, b) => a - b)) {
       for (let staff = 1; staff <= count; staff++) {
