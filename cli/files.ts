@@ -1,4 +1,4 @@
-import {createReadStream, createWriteStream, existsSync} from 'node:fs'
+import {createReadStream, createWriteStream, existsSync, readFileSync} from 'node:fs'
 import {mkdtemp, open, rename, rm} from 'node:fs/promises'
 import {tmpdir} from 'node:os'
 import {dirname, join, basename} from 'node:path'
@@ -15,6 +15,12 @@ export async function openInput(path: string): Promise<Source> {
   const file = path === '-' ? await spool() : path
   if (!existsSync(file)) throw usageError(`there is no file ${path}`)
   return () => createReadStream(file, {highWaterMark: CHUNK})
+}
+
+/** The whole text of a small file beside the score: a report, a roster. */
+export function readInput(path: string): string {
+  if (!existsSync(path)) throw usageError(`there is no file ${path}`)
+  return readFileSync(path, 'utf8')
 }
 
 /** Standard input comes once; it is kept in a temporary file until the program ends. */
@@ -61,6 +67,11 @@ async function pack(path: string, content: AsyncIterable<Uint8Array>, like: Sour
   const container = like && (await openScore(like)).open.container
   if (container) return repackContainer(container, content)
   return packContainer(content, `${basename(path).replace(/\.mxl$/i, '')}.musicxml`)
+}
+
+/** A text as the content of a file. */
+export async function* bytesOf(text: string): AsyncGenerator<Uint8Array> {
+  yield new TextEncoder().encode(text)
 }
 
 async function print(bytes: Uint8Array | string): Promise<void> {

@@ -34,6 +34,12 @@ program
   .option('-t, --to <notation>', 'the notation wanted: id, or words of its name')
   .option('--from <notation>', 'what the part is written in, where the file is not to be believed')
   .option('--name <name>', 'what the part is called, instead of the name of the instrument')
+  .addOption(
+    new Option('--fold [tier]', 'move phrases by octaves where they lie badly for a player')
+      .choices(['pro', 'tutti', 'student'])
+      .preset('tutti'),
+  )
+  .option('--report <file>', 'write what sounds otherwise, for prove --intended')
   .addOption(output())
   .addOption(force())
   .addOption(quiet())
@@ -72,6 +78,7 @@ program
   .argument('<before>')
   .argument('<after>')
   .option('--from <notation>', 'what BEFORE is written in, where the file is not to be believed')
+  .option('--intended <report...>', 'reports that say what is meant to sound otherwise')
   .option('--json', 'every difference, as JSON')
   .option('--certificate <file>', 'write a record of what was compared')
   .addOption(force())

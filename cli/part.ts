@@ -1,6 +1,8 @@
-import {renotatePart} from '../lib/index.ts'
+import {formatReport, renotatePart, toolVersion} from '../lib/index.ts'
+import type {MovedPassage, Tier} from '../lib/index.ts'
 import {collectFindings} from './diagnostics.ts'
-import {openInput, writeOutput} from './files.ts'
+import {bytesOf, openInput, writeOutput} from './files.ts'
+import {usageError} from './usage.ts'
 
 export interface PartCommand {
   readonly part: string
@@ -8,6 +10,9 @@ export interface PartCommand {
   readonly to?: string
   readonly from?: string
   readonly name?: string
+  readonly fold?: boolean | Tier
+  /** File for what changed, to be read by `prove --intended`. */
+  readonly report?: string
   readonly output: string
   readonly force?: boolean
   readonly quiet?: boolean
@@ -17,16 +22,24 @@ export interface PartCommand {
 export async function runPart(path: string, options: PartCommand): Promise<number> {
   const source = await openInput(path)
   const findings = collectFindings(options)
-  const {part, for: instrument, to, from, name} = options
+  const {part, for: instrument, to, from, name, fold} = options
+  if (fold && instrument === undefined) throw usageError('--fold needs --for: whose range is meant?')
+  const changes: MovedPassage[] = []
   const content = renotatePart(source, {
     part,
     for: instrument,
     to,
     from,
     name,
+    fold,
     report: findings.report,
+    changed: (change) => changes.push(change),
   })
   await writeOutput(options.output, content, {force: options.force, like: source})
   findings.end()
+  if (options.report !== undefined) {
+    const report = formatReport({tool: toolVersion, changes, diagnostics: findings.all})
+    await writeOutput(options.report, bytesOf(report), options)
+  }
   return 0
 }

@@ -1,11 +1,13 @@
 import {createHash} from 'node:crypto'
 import {basename} from 'node:path'
-import {certificate, formatCertificate, formatProof, prove, toolVersion} from '../lib/index.ts'
+import {certificate, formatCertificate, formatProof, parseReport, prove, toolVersion} from '../lib/index.ts'
 import type {Source} from '../lib/index.ts'
-import {openInput, writeOutput} from './files.ts'
+import {bytesOf, openInput, readInput, writeOutput} from './files.ts'
 
 export interface ProveCommand {
   readonly from?: string
+  /** Reports of what is meant to sound otherwise. */
+  readonly intended?: readonly string[]
   readonly json?: boolean
   readonly certificate?: string
   readonly force?: boolean
@@ -18,7 +20,11 @@ export async function runProve(
   options: ProveCommand,
 ): Promise<number> {
   const sources = {before: await openInput(before), after: await openInput(after)}
-  const proof = await prove(sources.before, sources.after, {from: options.from})
+  const intended = options.intended?.flatMap((file) => parseReport(readInput(file)))
+  const proof = await prove(sources.before, sources.after, {
+    from: options.from,
+    ...(intended && {intended}),
+  })
   if (options.json) process.stdout.write(`${JSON.stringify(proof, undefined, 2)}\n`)
   else process.stdout.write(`${formatProof(proof).join('\n')}\n`)
   if (options.certificate !== undefined) {
@@ -39,8 +45,4 @@ async function checksum(source: Source): Promise<string> {
   const hash = createHash('sha256')
   for await (const chunk of source()) hash.update(chunk)
   return hash.digest('hex')
-}
-
-async function* bytesOf(text: string): AsyncGenerator<Uint8Array> {
-  yield new TextEncoder().encode(text)
 }

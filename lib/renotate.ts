@@ -1,6 +1,5 @@
 import {scoreError} from './diagnostic.ts'
 import type {Report} from './diagnostic.ts'
-import {foldPart} from './ensemble/folding.ts'
 import type {MovedPassage} from './ensemble/folding.ts'
 import {intervalFor} from './instruments/notation.ts'
 import type {Notation} from './instruments/notation.ts'
@@ -112,6 +111,7 @@ export async function* rewrite(
       plans.set(id, planPart(own, part, identity, report))
       continue
     }
+    const {foldPart} = await import('./ensemble/folding.ts')
     const request = {part: id, instrument: part.for, tier: part.fold, names}
     const {registers, changes} = foldPart(facts, request, report)
     plans.set(id, planPart(own, {...part, registers}, identity, report))

@@ -1,5 +1,7 @@
 import {scoreError} from './diagnostic.ts'
 import type {Report} from './diagnostic.ts'
+import type {MovedPassage} from './ensemble/folding.ts'
+import type {Tier} from './fit/reach.ts'
 import type {Search} from './instruments/find.ts'
 import {instrumentById} from './instruments/instrument.ts'
 import type {Instrument} from './instruments/instrument.ts'
@@ -12,6 +14,7 @@ import type {ClefPolicy, KeyPolicy, PartJob} from './plan/job.ts'
 import type {Proof, ProveOptions as CompareOptions} from './proof/compare.ts'
 import {TREBLE, parseClef} from './staff/clef.ts'
 import {findPart, openScore, readMeasures, readingOf, rewrite} from './renotate.ts'
+import type {Job} from './renotate.ts'
 
 /** How to re-notate one part. Words are looked up: an id or a name in six languages. */
 export interface PartOptions {
@@ -27,7 +30,11 @@ export interface PartOptions {
   readonly name?: string | undefined
   readonly keys?: Partial<KeyPolicy> | undefined
   readonly clefs?: Partial<ClefPolicy> | undefined
+  /** Moves phrases by octaves where they lie badly for a player of that tier of `for`; `true` is `tutti`. */
+  readonly fold?: boolean | Tier | undefined
   readonly report?: Report | undefined
+  /** Is told of every passage that sounds otherwise on purpose, as `ProveOptions.intended` wants it. */
+  readonly changed?: ((change: MovedPassage) => void) | undefined
 }
 
 export interface ConcertOptions {
@@ -66,7 +73,8 @@ export async function* renotatePart(
   const job = await jobOf(options)
   const score = await openScore(source)
   const part = findPart(score.header, options.part)
-  yield* rewrite(score, {parts: new Map([[part.id, job]]), others: 'drop'}, options.report ?? QUIET)
+  const whole: Job = {parts: new Map([[part.id, job]]), others: 'drop'}
+  yield* rewrite(score, whole, options.report ?? QUIET, options.changed)
 }
 
 /** The whole score at concert pitch. Throws as `renotatePart` does. */
@@ -154,6 +162,7 @@ async function jobOf(options: PartOptions): Promise<PartJob> {
     name: options.name,
     keys: options.keys,
     clefs: options.clefs,
+    fold: options.fold === true ? 'tutti' : options.fold || undefined,
   }
 }
 

@@ -1,0 +1,94 @@
+import {scoreError} from '../diagnostic.ts'
+import type {Diagnostic} from '../diagnostic.ts'
+import type {Intended} from '../proof/intended.ts'
+
+/**
+ * A report as a file: what was meant to sound otherwise, and what was said on the way. `prove --intended` reads it.
+ *
+ * ```json
+ * {
+ *   "format": "renotate-report",
+ *   "version": 1,
+ *   "tool": "0.1.0",
+ *   "changes": [{
+ *     "kind": "moved", "part": "P9", "semitones": 12, "reason": "measures 5 to 8 sound an octave higher: …",
+ *     "from": {"measure": 4, "number": "5", "onset": "0/1"}, "to": {"measure": 7, "number": "8", "onset": "3/2"}
+ *   }],
+ *   "diagnostics": []
+ * }
+ * ```
+ *
+ * `measure` counts from 0; `number` is as printed, for people; `onset` is in quarters from the start of the measure, a
+ * fraction. Both ends are included. Within a version fields may be added, never taken away or given another meaning.
+ */
+export interface ChangeReport {
+  readonly format: 'renotate-report'
+  readonly version: 1
+  readonly tool: string
+  readonly changes: readonly Intended[]
+  readonly diagnostics: readonly Diagnostic[]
+}
+
+/** The report as JSON, with a newline at its end. */
+export function formatReport(
+  report: Pick<ChangeReport, 'tool' | 'changes' | 'diagnostics'>,
+): string {
+  const whole: ChangeReport = {format: 'renotate-report', version: 1, ...report}
+  return `${JSON.stringify(whole, undefined, 2)}\n`
+}
+
+/** Reads the changes from a report. Throws `report/malformed`, naming what is wrong, for anything else. */
+export function parseReport(text: string): readonly Intended[] {
+  const found = readJson(text)
+  if (!isRecord(found) || found.format !== 'renotate-report')
+    throw malformed('it is no report: "format" is not "renotate-report"')
+  if (found.version !== 1) throw malformed(`its version is ${String(found.version)}, not 1`)
+  if (!Array.isArray(found.changes)) throw malformed('"changes" is not a list')
+  return found.changes.map((change: unknown, index) => readChange(change, `changes[${index}]`))
+}
+
+const KINDS: readonly string[] = ['moved', 'dropped', 'added', 'cues'] satisfies Intended['kind'][]
+
+function readChange(change: unknown, where: string): Intended {
+  if (!isRecord(change)) throw malformed(`${where} is no object`)
+  const {kind, part, semitones, reason, from, to} = change
+  if (typeof kind !== 'string' || !KINDS.includes(kind))
+    throw malformed(`${where}.kind is none of ${KINDS.join(', ')}`)
+  if (part !== undefined && typeof part !== 'string') throw malformed(`${where}.part is no text`)
+  if (kind === 'moved' && typeof semitones !== 'number')
+    throw malformed(`${where}.semitones is no number`)
+  return {
+    kind: kind as Intended['kind'],
+    ...(part !== undefined && {part}),
+    ...(from !== undefined && {from: readSpot(from, `${where}.from`)}),
+    ...(to !== undefined && {to: readSpot(to, `${where}.to`)}),
+    ...(typeof semitones === 'number' && {semitones}),
+    reason: typeof reason === 'string' ? reason : '',
+  }
+}
+
+function readSpot(spot: unknown, where: string) {
+  if (!isRecord(spot)) throw malformed(`${where} is no object`)
+  const {measure, onset} = spot
+  if (typeof measure !== 'number' && typeof measure !== 'string')
+    throw malformed(`${where}.measure is neither a number from 0 nor a printed number`)
+  if (onset !== undefined && (typeof onset !== 'string' || !/^\d+(\/[1-9]\d*)?$/.test(onset)))
+    throw malformed(`${where}.onset is no fraction such as "7/2"`)
+  return {measure, ...(typeof onset === 'string' && {onset})}
+}
+
+function readJson(text: string): unknown {
+  try {
+    return JSON.parse(text.replace(/^\uFEFF/, ''))
+  } catch (error) {
+    throw malformed(`it is no JSON: ${error instanceof Error ? error.message : String(error)}`)
+  }
+}
+
+function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value)
+}
+
+function malformed(what: string) {
+  return scoreError('report/malformed', `the report cannot be used: ${what}`)
+}
