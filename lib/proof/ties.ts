@@ -82,7 +82,9 @@ function prolong(event: Event, note: SoundingNote): void {
 }
 
 function findHeld(open: ReadonlySet<Event>, note: SoundingNote): Event | undefined {
-  const same = [...open].filter((event) => sameSound(event.note, note))
+  const same = [...open].filter(
+    (event) => event.note.cue === note.cue && sameSound(event.note, note),
+  )
   const ownVoice = (event: Event) =>
     event.note.voice === note.voice && event.note.staff === note.staff
   const adjacent = same.filter((event) => endsAt(event, note))

@@ -125,7 +125,7 @@ function tieElements(name: 'tie' | 'tied', type: NoteOptions['tie']): string {
     : `<${name} type="${type}"/>`
 }
 
-function pitchElement(text: string): string {
+export function pitchElement(text: string): string {
   if (text === 'r') return '<rest/>'
   if (text === 'x')
     return '<unpitched><display-step>E</display-step><display-octave>4</display-octave></unpitched>'
