@@ -23,7 +23,8 @@ export async function runPart(path: string, options: PartCommand): Promise<numbe
   const source = await openInput(path)
   const findings = collectFindings(options)
   const {part, for: instrument, to, from, name, fold} = options
-  if (fold && instrument === undefined) throw usageError('--fold needs --for: whose range is meant?')
+  if (fold && instrument === undefined)
+    throw usageError('--fold needs --for: whose range is meant?')
   const changes: MovedPassage[] = []
   const content = renotatePart(source, {
     part,

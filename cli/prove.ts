@@ -1,6 +1,13 @@
 import {createHash} from 'node:crypto'
 import {basename} from 'node:path'
-import {certificate, formatCertificate, formatProof, parseReport, prove, toolVersion} from '../lib/index.ts'
+import {
+  certificate,
+  formatCertificate,
+  formatProof,
+  parseReport,
+  prove,
+  toolVersion,
+} from '../lib/index.ts'
 import type {Source} from '../lib/index.ts'
 import {bytesOf, openInput, readInput, writeOutput} from './files.ts'
 
