@@ -1,4 +1,4 @@
-import {formatReport, renotatePart, toolVersion} from '../lib/index.ts'
+import {findPart, formatReport, openScore, renotatePart, toolVersion} from '../lib/index.ts'
 import type {MovedPassage, Tier} from '../lib/index.ts'
 import {collectFindings} from './diagnostics.ts'
 import {bytesOf, openInput, writeOutput} from './files.ts'
@@ -39,7 +39,13 @@ export async function runPart(path: string, options: PartCommand): Promise<numbe
   await writeOutput(options.output, content, {force: options.force, like: source})
   findings.end()
   if (options.report !== undefined) {
-    const report = formatReport({tool: toolVersion, changes, diagnostics: findings.all})
+    const {id} = findPart((await openScore(source)).header, part)
+    const report = formatReport({
+      tool: toolVersion,
+      pairs: [[id, id]],
+      changes,
+      diagnostics: findings.all,
+    })
     await writeOutput(options.report, bytesOf(report), options)
   }
   return 0

@@ -27,10 +27,11 @@ export async function runProve(
   options: ProveCommand,
 ): Promise<number> {
   const sources = {before: await openInput(before), after: await openInput(after)}
-  const intended = options.intended?.flatMap((file) => parseReport(readInput(file)))
+  const reports = (options.intended ?? []).map((file) => parseReport(readInput(file)))
   const proof = await prove(sources.before, sources.after, {
     from: options.from,
-    ...(intended && {intended}),
+    intended: reports.flatMap(({changes}) => changes),
+    pairs: reports.flatMap(({pairs}) => pairs),
   })
   if (options.json) process.stdout.write(`${JSON.stringify(proof, undefined, 2)}\n`)
   else process.stdout.write(`${formatProof(proof).join('\n')}\n`)

@@ -10,6 +10,7 @@ import type {Intended} from '../proof/intended.ts'
  *   "format": "renotate-report",
  *   "version": 1,
  *   "tool": "0.1.0",
+ *   "pairs": [["P9", "P9"]],
  *   "changes": [{
  *     "kind": "moved", "part": "P9", "semitones": 12, "reason": "measures 5 to 8 sound an octave higher: …",
  *     "from": {"measure": 4, "number": "5", "onset": "0/1"}, "to": {"measure": 7, "number": "8", "onset": "3/2"}
@@ -18,33 +19,48 @@ import type {Intended} from '../proof/intended.ts'
  * }
  * ```
  *
- * `measure` counts from 0; `number` is as printed, for people; `onset` is in quarters from the start of the measure, a
+ * `pairs` are the ids of parts that belong together, before and after: a cover may resemble another part more. `measure` counts from 0; `number` is as printed, for people; `onset` is in quarters from the start of the measure, a
  * fraction. Both ends are included. Within a version fields may be added, never taken away or given another meaning.
  */
 export interface ChangeReport {
   readonly format: 'renotate-report'
   readonly version: 1
   readonly tool: string
+  readonly pairs: readonly (readonly [before: string, after: string])[]
   readonly changes: readonly Intended[]
   readonly diagnostics: readonly Diagnostic[]
 }
 
 /** The report as JSON, with a newline at its end. */
 export function formatReport(
-  report: Pick<ChangeReport, 'tool' | 'changes' | 'diagnostics'>,
+  report: Pick<ChangeReport, 'tool' | 'pairs' | 'changes' | 'diagnostics'>,
 ): string {
   const whole: ChangeReport = {format: 'renotate-report', version: 1, ...report}
   return `${JSON.stringify(whole, undefined, 2)}\n`
 }
 
-/** Reads the changes from a report. Throws `report/malformed`, naming what is wrong, for anything else. */
-export function parseReport(text: string): readonly Intended[] {
+/** Reads what the proof needs of a report. Throws `report/malformed`, naming what is wrong, for anything else. */
+export function parseReport(text: string): Pick<ChangeReport, 'pairs' | 'changes'> {
   const found = readJson(text)
   if (!isRecord(found) || found.format !== 'renotate-report')
     throw malformed('it is no report: "format" is not "renotate-report"')
   if (found.version !== 1) throw malformed(`its version is ${String(found.version)}, not 1`)
   if (!Array.isArray(found.changes)) throw malformed('"changes" is not a list')
-  return found.changes.map((change: unknown, index) => readChange(change, `changes[${index}]`))
+  return {
+    pairs: readPairs(found.pairs),
+    changes: found.changes.map((change: unknown, index) => readChange(change, `changes[${index}]`)),
+  }
+}
+
+function readPairs(pairs: unknown): ChangeReport['pairs'] {
+  if (pairs === undefined) return []
+  if (!Array.isArray(pairs)) throw malformed('"pairs" is not a list')
+  return pairs.map((pair: unknown, index) => {
+    const [before, after] = Array.isArray(pair) ? (pair as unknown[]) : []
+    if (typeof before !== 'string' || typeof after !== 'string')
+      throw malformed(`pairs[${index}] is no pair of part ids`)
+    return [before, after]
+  })
 }
 
 const KINDS: readonly string[] = ['moved', 'dropped', 'added', 'cues'] satisfies Intended['kind'][]
