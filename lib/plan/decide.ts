@@ -40,7 +40,7 @@ export function planPart(
     part: facts.part,
     staves,
     concert,
-    spelling: isDeclared(target) ? 'keep' : (job.spelling ?? 'keep'),
+    spelling: isDeclared(target) ? 'exact' : (job.spelling ?? 'keep'),
     courtesy: job.courtesy ?? 'keep',
     prints: facts.prints,
     ...(identity && {identity}),

@@ -45,7 +45,8 @@ export interface PartPlan {
   readonly identity?: Identity
   /** The part is put at concert pitch in a score that says so. */
   readonly concert: boolean
-  readonly spelling: SpellingPolicy
+  /** `exact`: as the intervals make them and nothing else, ties over a turn included: so that a part comes back. */
+  readonly spelling: SpellingPolicy | 'exact'
   readonly courtesy: CourtesyPolicy
   /** Present when courtesy accidentals are to be added. */
   readonly courtesies?: Courtesies

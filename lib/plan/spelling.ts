@@ -28,9 +28,9 @@ const SCHOOL = {low: -3, high: 7}
 export function respell(
   pitch: Pitch,
   key: Key | undefined,
-  policy: SpellingPolicy,
+  policy: SpellingPolicy | 'exact',
 ): Respelling | undefined {
-  if (policy === 'keep' || !Number.isInteger(pitch.alter)) return undefined
+  if (policy === 'keep' || policy === 'exact' || !Number.isInteger(pitch.alter)) return undefined
   const fifths = key && isTraditional(key) ? key.fifths : 0
   const place = placeInKey(pitch, fifths)
   if (isAwkward(pitch) && (place < FUNCTIONAL.low || place > FUNCTIONAL.high)) {

@@ -49,12 +49,13 @@ export interface Target {
 export function targetOf(plan: PartPlan, measure: Measure, note: Note): Target | undefined {
   const section = sectionOf(plan, measure, note)
   if (!section || !note.written || !note.sounding) return undefined
-  if (section.untouched) return {section, written: note.written}
+  if (section.untouched || keepsPitch(section)) return {section, written: note.written}
   const at = {measure: measure.index, onset: note.onset / measure.ticks}
   const starts = section.measure === at.measure && section.onset === at.onset
-  const speller = note.tiedFrom && starts ? spellerOf(plan, note, section, at) : section
+  const carries = note.tiedFrom && starts && plan.spelling !== 'exact'
+  const speller = carries ? spellerOf(plan, note, section, at) : section
   const written = writtenPitch(speller, note.sounding)
-  const respelled = keepsPitch(section) ? undefined : respell(written, speller.key, plan.spelling)
+  const respelled = respell(written, speller.key, plan.spelling)
   return {section, written: respelled?.pitch ?? written, ...(respelled && {respelled})}
 }
 
