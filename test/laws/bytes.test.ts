@@ -13,7 +13,16 @@ import {anyScore} from '../support/score-arbitrary.ts'
 
 const anySizes = fc.array(fc.integer({min: 1, max: 700}), {minLength: 1, maxLength: 6})
 const encode = (text: string): Uint8Array => new TextEncoder().encode(text)
-const same = (a: Uint8Array, b: Uint8Array): boolean => Buffer.compare(a, b) === 0
+
+/** Compares bytes; where they differ, shows what stands there. */
+function expectSame(actual: Uint8Array, expected: Uint8Array): void {
+  if (Buffer.compare(actual, expected) === 0) return
+  const at = expected.findIndex((byte, index) => byte !== actual[index])
+  const show = (bytes: Uint8Array): string =>
+    new TextDecoder('latin1').decode(bytes.slice(Math.max(0, at - 300), at + 100))
+  expect(show(actual)).toBe(show(expected))
+  expect(actual.length).toBe(expected.length)
+}
 const given = [
   ...fixtures().map(({name, input}) => [name, input] as const),
   ['demo', demoScore()] as const,
@@ -64,14 +73,14 @@ describe('frames joined are the input', () => {
     fc.assert(
       fc.property(anyScore, anySizes, (score, sizes) => {
         const bytes = encode(score)
-        expect(same(framesOf(bytes, sizes), bytes)).toBe(true)
+        expectSame(framesOf(bytes, sizes), bytes)
       }),
     )
   })
 
   it.each(given)('of %s', (_, bytes) => {
     if (new TextDecoder('latin1').decode(bytes.subarray(0, 60)).includes('ISO')) return
-    expect(same(framesOf(bytes, [7, 1, 100]), bytes)).toBe(true)
+    expectSame(framesOf(bytes, [7, 1, 100]), bytes)
   })
 })
 
@@ -80,7 +89,7 @@ describe('a job that changes nothing returns the input', {timeout: 60_000}, () =
     await fc.assert(
       fc.asyncProperty(anyScore, anySizes, async (score, sizes) => {
         const bytes = encode(score)
-        expect(same(await idle(bytes, sizes), bytes)).toBe(true)
+        expectSame(await idle(bytes, sizes), bytes)
       }),
     )
   })
@@ -99,8 +108,8 @@ describe('a job that changes nothing returns the input', {timeout: 60_000}, () =
       await fc.assert(
         fc.asyncProperty(anyScore, anySizes, async (score, sizes) => {
           const bytes = reencoded(score, encoding)
-          expect(same(await idle(bytes, sizes), bytes)).toBe(true)
-          expect(same(await sameNotation(bytes, sizes), bytes)).toBe(true)
+          expectSame(await idle(bytes, sizes), bytes)
+          expectSame(await sameNotation(bytes, sizes), bytes)
         }),
         {numRuns: 20},
       )
@@ -112,12 +121,12 @@ describe('a job that changes nothing returns the input', {timeout: 60_000}, () =
     const container =
       '<container><rootfiles><rootfile full-path="a/score.xml"/></rootfiles></container>'
     const packed = zipSync({'META-INF/container.xml': strToU8(container), 'a/score.xml': score})
-    expect(same(await idle(packed, [1000, 3]), score)).toBe(true)
+    expectSame(await idle(packed, [1000, 3]), score)
   })
 
   it.each(given)('with %s', async (_, bytes) => {
-    expect(same(await idle(bytes), bytes)).toBe(true)
-    expect(same(await sameNotation(bytes), bytes)).toBe(true)
+    expectSame(await idle(bytes), bytes)
+    expectSame(await sameNotation(bytes), bytes)
   })
 
   describeCorpus('with real scores', () => {
@@ -127,8 +136,8 @@ describe('a job that changes nothing returns the input', {timeout: 60_000}, () =
       it(file.name, async () => {
         const bytes = readCorpusXml(file)
         const sizes = Array.from({length: 5}, () => 1 + Math.floor(random() ** 3 * 100_000))
-        expect(same(await idle(bytes, sizes), bytes)).toBe(true)
-        if (bytes.length < 300_000) expect(same(await sameNotation(bytes), bytes)).toBe(true)
+        expectSame(await idle(bytes, sizes), bytes)
+        if (bytes.length < 300_000) expectSame(await sameNotation(bytes), bytes)
       })
     }
   })
