@@ -78,3 +78,8 @@ export function accidentalFor(alter: number, before?: string): string | undefine
 function isPlain(sign: string): boolean {
   return SIGNS.some(([, own]) => own === sign)
 }
+
+/** The alteration that a sign shows; undefined for signs without a fixed one. */
+export function alterOf(sign: string): number | undefined {
+  return [...SIGNS, ...FAMILIES.flat()].find(([, own]) => own === sign)?.[0]
+}

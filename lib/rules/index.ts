@@ -1,6 +1,10 @@
 import {accidental} from './accidental.ts'
 import {attributes} from './attributes.ts'
+import {curve} from './curve.ts'
+import {figuredBass} from './figured-bass.ts'
+import {harmony} from './harmony.ts'
 import {identity} from './identity.ts'
+import {ornament} from './ornament.ts'
 import {pitch} from './pitch.ts'
 import {position} from './position.ts'
 import {rest} from './rest.ts'
@@ -16,4 +20,8 @@ export const rules: readonly Rule[] = [
   rest,
   stem,
   position,
+  curve,
+  ornament,
+  harmony,
+  figuredBass,
 ]

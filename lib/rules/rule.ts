@@ -1,11 +1,12 @@
 import type {Report} from '../diagnostic.ts'
 import type {Header} from '../musicxml/header.ts'
-import type {Measure, Note} from '../musicxml/measure.ts'
+import type {Measure, Note, Positioned} from '../musicxml/measure.ts'
 import type {PartPlan, Position, Section} from '../plan/plan.ts'
 import {keepsPitch, sectionAt, writtenPitch} from '../plan/plan.ts'
 import {respell} from '../plan/spelling.ts'
 import type {Respelling} from '../plan/spelling.ts'
 import type {Pitch} from '../pitch/pitch.ts'
+import {childNumber} from '../xml/element.ts'
 import type {Edit} from '../xml/edit.ts'
 
 /** One musical concern: it alone may edit the elements it owns. */
@@ -64,6 +65,16 @@ function spellerOf(plan: PartPlan, note: Note, section: Section, at: Position): 
   const turnedOnly =
     before && before.transposition.interval.chromatic === section.transposition.interval.chromatic
   return turnedOnly ? before : section
+}
+
+/** The section that something between the notes falls in, by its own staff. */
+export function sectionOfElement(
+  measure: Measure,
+  plan: PartPlan,
+  at: Positioned,
+): Section | undefined {
+  const staff = childNumber(measure.text, at.element, 'staff') ?? 1
+  return sectionAt(plan, staff, {measure: measure.index, onset: at.onset / measure.ticks})
 }
 
 /** The sections that begin inside a measure, on any staff, in order of onset. */

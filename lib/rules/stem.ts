@@ -1,14 +1,7 @@
-import type {Measure, Note} from '../musicxml/measure.ts'
-import type {PartPlan} from '../plan/plan.ts'
-import {staffPosition} from '../staff/clef.ts'
-import {attribute, child, childrenNamed, attributeValue, textOf} from '../xml/element.ts'
-import type {Element} from '../xml/element.ts'
+import {attribute} from '../xml/element.ts'
 import {removeAttribute, setText} from '../xml/edit.ts'
 import type {Rule} from './rule.ts'
-import {targetOf} from './rule.ts'
-
-/** The middle line of the staff. */
-const MIDDLE = 4
+import {directionOf, stemGroups, stemOf, turnsOver} from './stem-groups.ts'
 
 /**
  * Turns the stems of notes that moved on the staff: by the note farthest from the middle line, a beamed group together,
@@ -27,75 +20,12 @@ export const stem: Rule = {
         const offset = length && attribute(length, 'default-y')
         if (offset) yield removeAttribute(offset)
       }
-      if (group.fixed) continue
-      const wasRight = directionOf(group.notes.map(({from}) => from))
+      if (!turnsOver(measure, group)) continue
       const right = directionOf(group.notes.map(({to}) => to))
-      const stems = group.notes.flatMap(({note}) => stemOf(note) ?? [])
-      if (stems.some((each) => textOf(measure.text, each) !== wasRight)) continue
-      if (right === wasRight) continue
-      for (const each of stems) yield setText(each, right)
+      for (const {note} of group.notes) {
+        const own = stemOf(note)
+        if (own) yield setText(own, right)
+      }
     }
   },
-}
-
-interface StemGroup {
-  /** Notes under one stem or one beam, with their staff positions in the source and in the target. */
-  readonly notes: {readonly note: Note; readonly from: number; readonly to: number}[]
-  /** Voices, grace notes, unpitched staves: the direction has another reason than the position. */
-  readonly fixed: boolean
-}
-
-function stemGroups(measure: Measure, plan: PartPlan): StemGroup[] {
-  const voices = new Map<number, Set<string>>()
-  for (const note of measure.notes) {
-    if (note.kind === 'rest' || note.grace) continue
-    voices.set(note.staff, (voices.get(note.staff) ?? new Set()).add(note.voice))
-  }
-  const groups: StemGroup[] = []
-  const open = new Map<string, StemGroup>()
-  let chord: StemGroup | undefined
-  for (const note of measure.notes) {
-    const target = targetOf(plan, measure, note)
-    if (!note.written || !target || target.section.untouched) continue
-    const entry = {
-      note,
-      from: staffPosition(note.written, note.state.clef),
-      to: staffPosition(target.written, target.section.clef),
-    }
-    if (note.chord && chord) {
-      chord.notes.push(entry)
-      continue
-    }
-    const key = `${note.voice}/${note.grace ? 'grace' : ''}`
-    const beam = beamOf(measure, note)
-    const known = beam === 'continue' || beam === 'end' ? open.get(key) : undefined
-    const group: StemGroup = known ?? {
-      notes: [],
-      fixed: note.grace || (voices.get(note.staff)?.size ?? 1) > 1,
-    }
-    group.notes.push(entry)
-    if (!known) groups.push(group)
-    if (beam === 'begin' || beam === 'continue') open.set(key, group)
-    else open.delete(key)
-    chord = group
-  }
-  return groups
-}
-
-/** Down when the farthest note lies on or above the middle line, or as far above as another lies below. */
-function directionOf(positions: readonly number[]): 'up' | 'down' {
-  const above = Math.max(...positions) - MIDDLE
-  const below = MIDDLE - Math.min(...positions)
-  return below > above ? 'up' : 'down'
-}
-
-function beamOf(measure: Measure, note: Note): string | undefined {
-  const beam = childrenNamed(note.element, 'beam').find(
-    (each) => (attributeValue(each, 'number') ?? '1') === '1',
-  )
-  return beam && textOf(measure.text, beam)
-}
-
-function stemOf(note: Note): Element | undefined {
-  return child(note.element, 'stem')
 }
