@@ -1,0 +1,105 @@
+import {describe, expect, test} from 'vitest'
+import {attributes, note, part, pitches, transpose} from './score.ts'
+
+/*
+ * What players and scholars have put into print: a written note, how its staff transposes (steps, semitones, octaves) and
+ * what it sounds. The reader has to agree with every one of them.
+ */
+describe('printed examples of what written notes sound', () => {
+  test.each([
+    ['C4', -1, -2, 0, 'Bb3', 'Rodríguez Alvira, ’Transposing instruments’ (teoria.com)'],
+    ['D4 F4 A4', -1, -2, 0, 'C4 Eb4 G4', 'Grove Dictionary (1st ed.), vol. 2 p.478 ’Notation’'],
+    ['F4 A4 C5', -2, -3, 0, 'D4 F#4 A4', 'Grove Dictionary (1st ed.), vol. 2 p.478'],
+    ['E3', -2, -3, 0, 'C#3', 'Berlioz, Le chef d’orchestre, 2nd ed. (fr.wikisource djvu 44)'],
+    ['E3', -1, -2, 0, 'D3', 'Berlioz, same place'],
+    ['C4', 2, 3, 0, 'Eb4', 'teoria.com table'],
+    [
+      'Eb3 E3 G6',
+      -1,
+      -2,
+      -1,
+      'Db2 D2 F5',
+      'Johnstone, Instruments of the Modern Symphony Orchestra (1917), ’Bass clarinet’',
+    ],
+    ['E3 D3 C3', -1, -2, -1, 'D2 C2 Bb1', '’Bass clarinet history’ (pubcs.free.fr, after Grove)'],
+    ['C3 G3', -1, -2, 0, 'Bb2 F3', 'Music StackExchange 86545'],
+    ['C5', -1, -2, -1, 'Bb3', 'Alder (2020)'],
+    ['C4', -1, -2, -1, 'Bb2', 'Music StackExchange 86545'],
+    ['C4', -2, -3, -1, 'A2', 'Encyclopaedia Britannica (11th ed.), ’Bass clarinet’'],
+    ['C4', 0, 0, -1, 'C3', 'Encyclopaedia Britannica (11th ed.), ’Bass clarinet’'],
+    ['C3', -4, -7, 0, 'F2', 'Grove Dictionary (1st ed.), ’Basset-horn’'],
+    ['C3', 3, 5, 0, 'F3', 'German Wikipedia, ’Bassetthorn’'],
+    ['Eb3 C3', -5, -9, -1, 'Gb1 Eb1', 'Haynes, ’Contralto clarinet in E flat’'],
+    ['C3 F6', -1, -2, -2, 'Bb0 Eb4', 'Wikipedia, ’Contrabass clarinet’'],
+    ['C5', -5, -9, 0, 'Eb4', 'teoria.com table'],
+    ['C5', -5, -9, -1, 'Eb3', 'teoria.com table'],
+    ['Bb3 F6', -1, -2, -2, 'Ab1 Eb4', 'Wikipedia, ’Bass saxophone’'],
+    ['Bb3 G6', -5, -9, 0, 'Db3 Bb5', 'Wikipedia, ’Sarrusophone’'],
+    ['A3 G6', -5, -9, -1, 'C2 Bb4', 'Wikipedia, ’Sarrusophone’'],
+    ['Bb3 G6', -5, -9, -2, 'Db1 Bb3', 'Wikipedia, ’Contrabass sarrusophone’'],
+    ['Bb3 G6', -1, -2, -3, 'Ab0 F3', 'Wikipedia, ’Contrabass sarrusophone’'],
+    ['Bb1 G4', 0, 0, -1, 'Bb0 G3', 'Wikipedia, ’Contrabass sarrusophone’'],
+    ['C4', 2, 3, 0, 'Eb4', 'Wikipedia, ’Saxhorn’'],
+    ['C4', -5, -9, 0, 'Eb3', 'Wikipedia, ’Saxhorn’, same table'],
+    ['C4', -1, -2, -1, 'Bb2', 'Wikipedia, ’Saxhorn’, same table'],
+    ['C4', -5, -9, -1, 'Eb2', 'Schmidt-Jones, ’Transposing instruments’ (OpenStax)'],
+    ['C4', -1, -2, -2, 'Bb1', 'Schmidt-Jones'],
+    ['C4', -1, -2, -1, 'Bb2', 'Werden, ’Is euphonium a B flat or C instrument?’'],
+    ['C#5 Bb4 A4 G#4', -5, -9, -1, 'E3 Db3 C3 B2', 'Music StackExchange 7332'],
+    ['C5', -4, -7, 0, 'F4', 'teoria.com table'],
+    ['Bb4 D5 F5', -4, -7, 0, 'Eb4 G4 Bb4', 'Berlioz, Traité, fr.wikisource djvu 189'],
+    ['C5 E5 G5', -5, -9, 0, 'Eb4 G4 Bb4', 'Melcher & Warch, ch. 2'],
+    ['C5 E5', 0, 0, -1, 'C4 E4', 'Melcher & Warch, ch. 2'],
+    ['C3', 3, 5, 0, 'F3', 'Horn Matters, ’Old vs. New Notation’ (2008)'],
+    ['C3', 5, 9, 0, 'A3', 'Horn Matters (2008)'],
+    ['C4', -4, -7, 0, 'F3', 'Horn Matters (2009)'],
+    ['C5', -1, -2, 0, 'Bb4', 'Bryan, ’Mozart’s use of horns in B flat’'],
+    ['C5', 1, 2, 0, 'D5', 'Vienna encyclopaedia, ’Trumpet in C - Notation’'],
+    ['C5', -2, -3, 0, 'A4', 'Vienna encyclopaedia'],
+    ['C4', 6, 10, 0, 'Bb4', 'Vienna encyclopaedia'],
+    ['B3', -4, -7, 0, 'E3', 'Wikipedia, ’Cor anglais’'],
+    ['Bb1 C2 A4', 0, 0, -1, 'Bb0 C1 A3', 'Johnstone (1917), ’Double bassoon’'],
+    ['E2', 0, 0, -1, 'E1', 'Melcher & Warch, ch. 2 (double bass octave lower; note chosen here)'],
+    ['D4', 0, 0, 1, 'D5', 'Melcher & Warch, ch. 2 (piccolo octave higher; note chosen here)'],
+    ['A4', 1, 1, 1, 'Bb5', 'APRL Music, ’Tonalities and transposing instruments’'],
+    ['C4', -3, -5, 0, 'G3', 'teoria.com table'],
+    ['C3 G2', 1, 2, 0, 'D3 A2', 'Vienna encyclopaedia, ’Timpani - Notation’'],
+    ['C3 G2', -1, -2, 0, 'Bb2 F2', 'Vienna encyclopaedia'],
+    ['C4', -1, -2, 0, 'Bb3', 'fact-index, ’Wagner tuba’'],
+    ['F3', -4, -7, 0, 'Bb2', 'fact-index, ’Wagner tuba’'],
+    ['B4', -2, -3, 0, 'G#4', 'APRL Music'],
+    ['D5', -5, -9, 0, 'F4', 'Compositeur-arrangeur blog no.156'],
+    [
+      'G2 B2 D3',
+      -6,
+      -10,
+      0,
+      'A1 C#2 E2',
+      'stringtechnique.com, ’Music Notation for the Double Bass’',
+    ],
+    [
+      'Bb1 C2 D2 Eb2 F2 G2 A2 Bb2',
+      4,
+      7,
+      0,
+      'F2 G2 A2 Bb2 C3 D3 E3 F3',
+      'Berlioz, Traité, djvu 141',
+    ],
+    ['C4', 0, 0, 1, 'C5', 'Grove Dictionary (1st ed.), vol. 1, ’Clarinet’ (scan 374)'],
+    [
+      'G4 D4 G4 B4 D5',
+      3,
+      5,
+      0,
+      'C5 G4 C5 E5 G5',
+      'Grove Dictionary (1st ed.), vol. 1, ’Clarinet’ (scan 374), table',
+    ],
+  ])(
+    '%s by %i steps, %i semitones, %i octaves: %s (%s)',
+    async (written, steps, semitones, octaves, sounding) => {
+      const notes = written.split(' ').map((name) => note(name, 1))
+      const start = attributes(transpose(steps, semitones, {octaves}))
+      expect(await pitches(part(start + notes.join('')))).toBe(sounding)
+    },
+  )
+})
