@@ -218,6 +218,13 @@ describe('time', () => {
     ])
   })
 
+  test('a backup that goes too far stops at the start of the measure', async () => {
+    expect(await heard(part(note('C4', 1) + backup(4) + note('E4', 2)))).toEqual([
+      'P1 1 0+1 C4',
+      'P1 1 0+2 E4',
+    ])
+  })
+
   test('grace notes know their place in the group', async () => {
     const measures = readMeasures(
       sourceOf(

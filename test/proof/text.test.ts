@@ -29,6 +29,11 @@ const declared = (encoding: string, body = music) =>
   `<?xml version="1.0" encoding="${encoding}"?>${body}`
 const western = declared('ISO-8859-1', '<score>Überstürzt, très vite</score>')
 
+const container = (path: string) =>
+  strToU8(
+    `<?xml version="1.0"?><container><rootfiles><rootfile full-path="${path}"/><rootfile full-path="other.xml"/></rootfiles></container>`,
+  )
+
 describe('encodings', () => {
   test.each<[string, Uint8Array | string, string]>([
     ['text', music, music],
@@ -69,10 +74,6 @@ describe('encodings', () => {
 })
 
 describe('compressed scores', () => {
-  const container = (path: string) =>
-    strToU8(
-      `<?xml version="1.0"?><container><rootfiles><rootfile full-path="${path}"/><rootfile full-path="other.xml"/></rootfiles></container>`,
-    )
   const tune = part(attributes(transpose(-1, -2)) + note('C5', 1))
 
   test.each<[string, Record<string, Uint8Array>]>([
