@@ -7,7 +7,7 @@ import type {NewElement} from '../xml/build.ts'
 import {element as create, printElement} from '../xml/build.ts'
 import {childrenNamed} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
-import {insertBefore, insertChild, removeElement, replaceElement} from '../xml/edit.ts'
+import {insertAfter, insertBefore, insertChild, removeElement, replaceElement} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
 import {clefChanges} from './clef.ts'
 import {keyChanges} from './key.ts'
@@ -93,7 +93,19 @@ function* editHolder(
   added: readonly NewElement[],
 ): Iterable<Edit> {
   const kept = holder.children.filter((each) => !removed.has(each))
-  if (kept.length === 0 && holder.children.length > 0) {
+  const last = holder.children.at(-1)
+  const isEmptied = kept.length === 0 && last !== undefined
+  if (isEmptied && hasRemarks(measure.text, holder)) {
+    // A comment between signs that go outlives them.
+    for (const each of holder.children) yield removeElement(measure.text, each)
+    for (const each of added) {
+      yield insertAfter(measure.text, last, holder, (margin, indent) =>
+        printElement(each, margin, indent),
+      )
+    }
+    return
+  }
+  if (isEmptied) {
     if (added.length === 0) yield removeElement(measure.text, holder)
     else {
       const [first] = holder.children
@@ -112,6 +124,10 @@ function* editHolder(
       (margin, indent) => printElement(each, margin, indent),
     )
   }
+}
+
+function hasRemarks(text: string, holder: Element): boolean {
+  return /<[!?]/.test(text.slice(holder.contentStart, holder.contentEnd))
 }
 
 /** The holder with nothing but new children, in the margins of the old ones. */

@@ -87,7 +87,7 @@ function anyPitch(): fc.Arbitrary<Pitch> {
       {weight: 9, arbitrary: fc.constantFrom(0, 0, 0, 1, -1)},
       {weight: 1, arbitrary: fc.constantFrom(2, -2, 0.5, -0.5, 1.5, 0.25)},
     ),
-    octave: fc.integer({min: 2, max: 6}),
+    octave: fc.integer({min: 2, max: 5}),
   })
 }
 
