@@ -6,7 +6,7 @@ import {lineOf} from '../fit/line.ts'
 import {keyName} from '../fit/key-name.ts'
 import {reachOf} from '../fit/reach.ts'
 import type {Tier} from '../fit/reach.ts'
-import {remediesFor} from '../fit/remedy.ts'
+import {awayBy, remediesFor} from '../fit/remedy.ts'
 import {surroundingsOf} from '../fit/surroundings.ts'
 import type {Instrument} from '../instruments/instrument.ts'
 import type {Register} from '../plan/register.ts'
@@ -80,10 +80,8 @@ export function foldPart(
 
 /** `measures 5 to 12 sound an octave higher: 6 of its 14 notes lie below Bb1, the lowest that can be played`. */
 export function describeFold(facts: PartFacts, fold: Fold): string {
-  const size = Math.abs(fold.octaves)
-  const away = `${size === 1 ? 'an octave' : `${size} octaves`} ${fold.octaves > 0 ? 'higher' : 'lower'}`
   const verb = fold.from.measure === fold.to.measure ? 'sounds' : 'sound'
-  return `${measuresOf(facts, fold)} ${verb} ${away}: ${fold.reason}`
+  return `${measuresOf(facts, fold)} ${verb} ${awayBy(fold.octaves)}: ${fold.reason}`
 }
 
 function toChange(facts: PartFacts, fold: Fold): MovedPassage {

@@ -1,5 +1,5 @@
 import type {Attack, Line} from './line.ts'
-import type {Phrase, Seam} from './phrases.ts'
+import type {Phrase} from './phrases.ts'
 import type {Reach} from './reach.ts'
 import type {Surroundings} from './surroundings.ts'
 
@@ -14,7 +14,7 @@ export interface FoldCosts {
   readonly moved: number
   /** The last note of a phrase outside, as a share of the notes of the phrase. */
   readonly ending: number
-  /** A change of octave by one between two phrases, by how clearly they are parted (0 to 5). */
+  /** A change of octave by one between two phrases, by how clearly they are parted (0 to 6). */
   readonly change: readonly number[]
   /** A change that turns the direction of the line at the seam, or opens a leap of more than an octave there. */
   readonly contour: number
@@ -29,7 +29,7 @@ export const DEFAULT_COSTS: FoldCosts = {
   unplayable: 1000,
   moved: 0.2,
   ending: 0.2,
-  change: [Infinity, 4, 2, 1.5, 1, 0.5],
+  change: [Infinity, 4, 3, 2, 1.5, 1, 0.5],
   contour: 2,
   crossing: 0.3,
   octaveLost: 0.05,
@@ -65,10 +65,10 @@ export function createPricing(
     change(before, after, octavesBefore, octavesAfter) {
       const by = Math.abs(octavesAfter - octavesBefore)
       if (by === 0) return 0
-      const price = (costs.change[after.seam satisfies Seam] ?? 0) * by
+      const price = (costs.change[after.seam] ?? 0) * by
       const last = line.attacks[before.to]
       const first = line.attacks[after.from]
-      if (!last || !first || first.start - last.end > FORGOTTEN) return price
+      if (!last || !first || first.start - last.end >= FORGOTTEN) return price
       return price + costs.contour * breaksAt(last, first, octavesAfter - octavesBefore)
     },
   }

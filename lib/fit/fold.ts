@@ -174,7 +174,7 @@ function foldsOf(line: Line, reach: Reach, phrases: readonly FoldedPhrase[]): Fo
   const runs: {from: number; to: number; octaves: number}[] = []
   for (const {from, to, octaves} of phrases) {
     const last = runs.at(-1)
-    if (last?.octaves === octaves && last.to + 1 === from) last.to = to
+    if (last?.octaves === octaves && !line.attacks[from]?.apart) last.to = to
     else runs.push({from, to, octaves})
   }
   return runs.flatMap(({from, to, octaves}) => {

@@ -1,4 +1,4 @@
-const NAMES = ['C', 'C#', 'D', 'Eb', 'E', 'F', 'F#', 'G', 'Ab', 'A', 'Bb', 'B'] as const
+const NAMES = ['C', 'Db', 'D', 'Eb', 'E', 'F', 'F#', 'G', 'Ab', 'A', 'Bb', 'B'] as const
 
 /** A key of the keyboard by its usual name: 58 is `Bb3`. For limits of ranges, which nobody spells. */
 export function keyName(key: number): string {

@@ -1,4 +1,5 @@
 import {midiOf} from '../pitch/pitch.ts'
+import {isPitched} from '../staff/clef.ts'
 import {NOTE, measureOf, soundingAt} from '../survey/facts.ts'
 import type {PartFacts, Position} from '../survey/facts.ts'
 import {timeOf} from './clock.ts'
@@ -25,13 +26,16 @@ export interface Attack extends Position {
   readonly high: number
   /** A tie, slur or beam leads here from before: nothing may part the two. */
   readonly bound: boolean
+  /** Notes that no fold may move, on a staff without pitch, stand between here and the attack before. */
+  readonly apart: boolean
   /** A slur leads on from here. */
   readonly slurred: boolean
   /** A breath mark or a fermata ends the phrase here. */
   readonly breath: boolean
 }
 
-/** What one part sounds, as a player hears it: its attacks in the order of time. Cue notes are left out. */
+/** What one part sounds, as a player hears it: its attacks in the order of time. Cue notes are left out, and staves
+ * without pitch (percussion, tablature). */
 export interface Line {
   readonly facts: PartFacts
   readonly clock: Clock
@@ -50,7 +54,8 @@ export function lineOf(facts: PartFacts, clock: Clock): Line {
   const voices = new Map<string, Voice>()
   let place: Position = {measure: -1, onset: 0}
   let bound = false
-  for (const {note, measure, onset, start} of notes) {
+  let passed = 0
+  for (const {note, measure, onset, start, foreign} of notes) {
     const flags = facts.notes.flags[note] ?? 0
     const end = start + (facts.notes.duration[note] ?? 0) / (facts.ticks[measure] ?? 1)
     const midi = midiOf(soundingAt(facts, note))
@@ -74,6 +79,7 @@ export function lineOf(facts: PartFacts, clock: Clock): Line {
           low: Infinity,
           high: -Infinity,
           bound,
+          apart: foreign > passed,
           slurred: false,
           breath: false,
         }
@@ -88,6 +94,7 @@ export function lineOf(facts: PartFacts, clock: Clock): Line {
       continue
     }
     if (!joins) attacks.push(attack)
+    passed = foreign
     const tone = {note, midi, measure, onset, start, end, grace: (flags & NOTE.grace) !== 0}
     tones.push(tone)
     attack.tones = [...attack.tones, tone]
@@ -113,6 +120,8 @@ interface Voice {
 interface Placed extends Position {
   readonly note: number
   readonly start: number
+  /** How many notes without pitch come before it in the document. */
+  readonly foreign: number
 }
 
 /** The notes that are played, by time and then as the document has them. */
@@ -120,11 +129,14 @@ function orderOf(facts: PartFacts, clock: Clock): Placed[] {
   const order: Placed[] = []
   const {notes} = facts
   let measure = 0
+  let foreign = 0
   for (let note = 0; note < notes.count; note++) {
-    if ((notes.flags[note] ?? 0) & NOTE.cue) continue
+    const clef = facts.states[notes.state[note] ?? 0]?.state.clef
+    if (clef && !isPitched(clef)) foreign++
+    if ((notes.flags[note] ?? 0) & NOTE.cue || (clef && !isPitched(clef))) continue
     if ((facts.firstNote[measure + 1] ?? Infinity) <= note) measure = measureOf(facts, note)
     const onset = (notes.onset[note] ?? 0) / (facts.ticks[measure] ?? 1)
-    order.push({note, measure, onset, start: timeOf(clock, {measure, onset})})
+    order.push({note, measure, onset, start: timeOf(clock, {measure, onset}), foreign})
   }
   return order.toSorted((a, b) => a.measure - b.measure || a.onset - b.onset || a.note - b.note)
 }

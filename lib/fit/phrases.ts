@@ -9,13 +9,16 @@ export interface Phrase {
 }
 
 /**
- * How clearly two phrases are parted, or how well a line may be parted there: 5 a double bar or a measure's rest · 4 a
- * breath mark or fermata · 3 a rest · 2 the end of a long slur, or a large leap · 1 a barline and nothing else · 0 not at
- * all: a slur, tie or beam goes on, or the next note simply follows.
+ * How clearly two phrases are parted, or how well a line may be parted there: 6 a double bar or a measure's rest · 5 a
+ * breath mark or fermata · 4 a rest · 3 the end of a long slur, or a large leap · 2 a rest no longer than the note before ·
+ * 1 a barline and nothing else · 0 not at all: a slur, tie or beam goes on, or the next note simply follows.
  */
-export type Seam = 0 | 1 | 2 | 3 | 4 | 5
+export type Seam = 0 | 1 | 2 | 3 | 4 | 5 | 6
 
-/** A phrase has at least as many attacks, unless a seam of 5 parts it: a rest between two notes of a bass is no breath. */
+/** From this seam on a new phrase begins. */
+const PHRASE = 3
+
+/** A phrase has at least as many attacks, unless a seam of 6 parts it: a rest between two notes of a bass is no breath. */
 const SHORTEST = 4
 /** Attacks under one slur from which its end counts as the end of a phrase. */
 const LONG_SLUR = 6
@@ -35,20 +38,22 @@ export function seamsOf(line: Line): Seam[] {
     until = Math.max(until, attack.end)
     const under = slurred
     slurred = before?.slurred ? slurred + 1 : 0
-    if (!before) return 5
+    if (!before) return 6
+    if (attack.apart) return 6
     if (attack.bound) return 0
-    if (rest >= measureLength(line, before) || joints.has(attack.start)) return 5
-    if (before.breath) return 4
-    if (rest >= 1 && rest > before.end - before.start) return 3
-    if (under + 1 >= LONG_SLUR || leapBetween(before, attack) >= LARGE_LEAP) return 2
-    return attack.measure === before.measure && rest <= 0 ? 0 : 1
+    if (rest >= measureLength(line, before) || joints.has(attack.start)) return 6
+    if (before.breath) return 5
+    if (rest >= 1 && rest > before.end - before.start) return 4
+    if (under + 1 >= LONG_SLUR || leapBetween(before, attack) >= LARGE_LEAP) return 3
+    if (rest > 0) return 2
+    return attack.measure === before.measure ? 0 : 1
   })
 }
 
 /** The phrases of a line, as its rests, breath marks, slurs, double bars and large leaps part it. */
 export function phrasesOf(line: Line, seams: readonly Seam[]): Phrase[] {
-  const starts = new Set(seams.flatMap((seam, index) => (seam >= 2 ? [index] : [])))
-  for (const level of [2, 3, 4]) {
+  const starts = new Set(seams.flatMap((seam, index) => (seam >= PHRASE ? [index] : [])))
+  for (const level of [3, 4, 5]) {
     const ordered = [...starts].toSorted((a, b) => a - b)
     let from = 0
     ordered.forEach((start, index) => {

@@ -30,15 +30,22 @@ export function remediesFor(
       const advice = `leave it out: ${doubling.name} sounds it too`
       return {tone, remedy: 'leave-out', advice}
     }
-    const octaves = [1, -1, 2, -2, 3, -3].find((octave) => inReach(tone.midi + 12 * octave, reach))
+    const octaves = [0, 1, -1, 2, -2, 3, -3].find((octave) =>
+      inReach(tone.midi + 12 * octave, reach),
+    )
     if (octaves !== undefined) {
-      const size = Math.abs(octaves) === 1 ? 'an octave' : `${Math.abs(octaves)} octaves`
-      const away = `${size} ${octaves > 0 ? 'higher' : 'lower'}`
-      const advice = `play it alone ${away}, as ${keyName(tone.midi + 12 * octaves)}`
+      const advice = `play it alone ${awayBy(octaves)}, as ${keyName(tone.midi + 12 * octaves)}`
       return {tone, remedy: 'alone', advice}
     }
     return {tone, remedy: 'give-away', advice: 'give it to another player'}
   })
+}
+
+/** `at pitch`, `an octave higher`, `2 octaves lower`. */
+export function awayBy(octaves: number): string {
+  if (octaves === 0) return 'at pitch'
+  const size = Math.abs(octaves) === 1 ? 'an octave' : `${Math.abs(octaves)} octaves`
+  return `${size} ${octaves > 0 ? 'higher' : 'lower'}`
 }
 
 function inReach(key: number, {low, high}: Reach): boolean {
