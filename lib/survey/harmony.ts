@@ -1,0 +1,98 @@
+import {ATTACK, CLOCK} from './line.ts'
+import type {Line} from './line.ts'
+
+/** Cells of the grid in a quarter note. */
+const CELLS = 2
+const CELL = CLOCK / CELLS
+/** A note is judged by the cells in which it begins: what comes later may be a suspension. */
+const JUDGED = 2
+/** How much of the sounding harmony is taken to be spread over all twelve pitch classes, whatever sounds. */
+const SPREAD = 0.35
+
+/** What sounds when: for each half of a quarter note the weight of the twelve pitch classes. */
+export interface Grid {
+  readonly cells: number
+  /** `12 * cell + pitchClass`. */
+  readonly weights: Float32Array
+}
+
+/** How well each clef of a line fits into the harmony, moved by 0 to 11 semitones. */
+export interface Consonance {
+  /** `12 * clef + semitones`: the mean logarithm of how much likelier the notes are than notes drawn at random. */
+  readonly mean: Float64Array
+  /** A clef: the number of notes heard together with others, repeated ones counted little. */
+  readonly notes: Float64Array
+}
+
+export function emptyGrid(starts: Float64Array): Grid {
+  const cells = Math.ceil((starts.at(-1) ?? 0) / CELL) + 1
+  return {cells, weights: new Float32Array(12 * cells)}
+}
+
+/** Adds a line as it is believed to sound (semitones for each clef, one weight for each), or takes it away again. */
+export function addToGrid(
+  grid: Grid,
+  line: Line,
+  semitones: readonly number[],
+  weights: readonly number[],
+): void {
+  for (let note = 0; note < line.count; note++) {
+    const clef = line.clef[note] ?? 0
+    const weight = weights[clef] ?? 0
+    if (weight === 0) continue
+    const pitchClass = modulo12((line.midi[note] ?? 0) + (semitones[clef] ?? 0))
+    const onset = line.onset[note] ?? 0
+    const first = Math.floor(onset / CELL)
+    const last = Math.max(first, Math.ceil((onset + (line.duration[note] ?? 0)) / CELL) - 1)
+    for (let cell = first; cell <= last && cell < grid.cells; cell++)
+      grid.weights[12 * cell + pitchClass] = (grid.weights[12 * cell + pitchClass] ?? 0) + weight
+  }
+}
+
+/** Compares a line with the harmony of the others; the line itself must not be in the grid. */
+export function readConsonance(grid: Grid, line: Line): Consonance {
+  const mean = new Float64Array(12 * line.clefs.length)
+  const notes = new Float64Array(line.clefs.length)
+  const heard = new Float64Array(12)
+  const last = new Int16Array(line.clefs.length).fill(-1)
+  for (let note = 0; note < line.count; note++) {
+    if (!((line.kind[note] ?? 0) & ATTACK)) continue
+    const cell = Math.floor((line.onset[note] ?? 0) / CELL)
+    const total = hear(grid, cell, line.duration[note] ?? 0, heard)
+    if (total < 0.5) continue
+    const clef = line.clef[note] ?? 0
+    const midi = line.midi[note] ?? 0
+    const weight = (last[clef] === midi ? 0.15 : 1) * Math.min(1, total / 3)
+    last[clef] = midi
+    notes[clef] = (notes[clef] ?? 0) + weight
+    const even = (total * SPREAD) / 12
+    for (let shift = 0; shift < 12; shift++) {
+      const share = ((heard[modulo12(midi + shift)] ?? 0) + even) / (total * (1 + SPREAD))
+      mean[12 * clef + shift] = (mean[12 * clef + shift] ?? 0) + weight * Math.log(12 * share)
+    }
+  }
+  for (let at = 0; at < mean.length; at++) {
+    const count = notes[Math.floor(at / 12)] ?? 0
+    mean[at] = count > 0 ? (mean[at] ?? 0) / count : 0
+  }
+  return {mean, notes}
+}
+
+/** Sums the cells in which a note is judged; gives the total weight. */
+function hear(grid: Grid, cell: number, duration: number, heard: Float64Array): number {
+  heard.fill(0)
+  let total = 0
+  const count = Math.max(1, Math.min(JUDGED, Math.round(duration / CELL)))
+  for (let each = cell; each < cell + count && each < grid.cells; each++) {
+    for (let pitchClass = 0; pitchClass < 12; pitchClass++) {
+      const weight = Math.max(0, grid.weights[12 * each + pitchClass] ?? 0)
+      heard[pitchClass] = (heard[pitchClass] ?? 0) + weight / count
+      total += weight / count
+    }
+  }
+  return total
+}
+
+export function modulo12(value: number): number {
+  return ((value % 12) + 12) % 12
+}
