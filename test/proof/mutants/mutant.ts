@@ -31,10 +31,15 @@ export interface Scanned {
 export function mutantsOf(text: string, operators: readonly Operator[]): readonly Mutant[] {
   const score = scan(text)
   return operators.flatMap(([kind, places]) =>
-    places(score).flatMap((changes) => {
-      const mutant = applied(text, changes)
-      return mutant === text ? [] : [{kind, text: mutant}]
-    }),
+    places(score)
+      .filter((changes) => changes.some((one) => text.slice(one.start, one.end) !== one.text))
+      // Made when it is asked for: of all the mutants of a score few are chosen.
+      .map((changes) => ({
+        kind,
+        get text() {
+          return applied(text, changes)
+        },
+      })),
   )
 }
 
