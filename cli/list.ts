@@ -4,16 +4,24 @@ import {
   formatRange,
   listInstruments,
   listNotations,
+  notationsOnSameLines,
+  resolveNotation,
   sourcesIn,
 } from '../lib/index.ts'
 import type {Instrument, Notation} from '../lib/index.ts'
 
 export interface ListCommand {
   readonly json?: boolean
+  readonly sameLines?: string
 }
 
 /** `renotate list instruments|notations [WORDS]`: the catalogue, with its sources. */
-export function runList(kind: string, words: readonly string[], options: ListCommand): number {
+export async function runList(
+  kind: string,
+  words: readonly string[],
+  options: ListCommand,
+): Promise<number> {
+  if (options.sameLines !== undefined) return listSameLines(options.sameLines, words, options)
   const found =
     kind === 'instruments' ? listInstruments(words.join(' ')) : listNotations(words.join(' '))
   if (options.json) {
@@ -32,6 +40,25 @@ export function runList(kind: string, words: readonly string[], options: ListCom
   }
   if (detailed) printSources(found)
   return 0
+}
+
+/** Notations in which the notes of another stay on their lines: what players read by changing the clef in their mind. */
+async function listSameLines(
+  from: string,
+  words: readonly string[],
+  options: ListCommand,
+): Promise<number> {
+  const [reading] = (await resolveNotation(from)).readings
+  const found = reading ? notationsOnSameLines(reading, words.join(' ')) : []
+  if (options.json) process.stdout.write(`${JSON.stringify(found, undefined, 2)}\n`)
+  for (const {notation, reading: own, fifths} of options.json ? [] : found) {
+    const count = Math.abs(fifths)
+    const signs = `${count} sharp${count === 1 ? '' : 's'} ${fifths < 0 ? 'fewer' : 'more'}`
+    const change =
+      fifths === 0 ? 'same signature' : `${signs} (or flats ${fifths < 0 ? 'more' : 'fewer'})`
+    process.stdout.write(`${notation.id.padEnd(34)} ${describeClef(own.clef)}, ${change}\n`)
+  }
+  return found.length > 0 ? 0 : 1
 }
 
 function instrumentLines(instrument: Instrument, detailed: boolean): string[] {

@@ -1,4 +1,4 @@
-import {Command, Option} from 'commander'
+import {Command, InvalidArgumentError, Option} from 'commander'
 import {ScoreError, toolVersion} from '../lib/index.ts'
 import {isUsageError} from './usage.ts'
 
@@ -23,6 +23,19 @@ const force = (): Option => new Option('--force', 'overwrite an existing file')
 const quiet = (): Option => new Option('--quiet', 'say nothing about decisions and doubts')
 
 program
+  .command('survey')
+  .description('tell who each part is for, what it really sounds, and what is doubtful')
+  .argument('<score>')
+  .option('--json', 'as JSON')
+  .option('--html <file>', 'write a page with ranges, keys and doubts; - is standard output')
+  .option('--strict', 'exit with 1 when there are doubts')
+  .addOption(force())
+  .addOption(quiet())
+  .action(async (score, options) =>
+    exit(await (await import('./survey.ts')).runSurvey(score, options)),
+  )
+
+program
   .command('part')
   .description('write one part as its own file, re-notated as asked')
   .argument('<score>')
@@ -32,8 +45,42 @@ program
     'the instrument whose player gets it: id, or name in six languages',
   )
   .option('-t, --to <notation>', 'the notation wanted: id, or words of its name')
-  .option('--from <notation>', 'what the part is written in, where the file is not to be believed')
+  .option(
+    '--from <notation>',
+    'what the part is written in, where the file is not to be believed; believed: what survey finds',
+  )
   .option('--name <name>', 'what the part is called, instead of the name of the instrument')
+  .option('--key-limit <signs>', 'most sharps or flats in a signature', toSigns)
+  .addOption(
+    new Option('--prefer <signs>', 'which of two enharmonic keys to take').choices([
+      'fewest',
+      'sharps',
+      'flats',
+    ]),
+  )
+  .addOption(
+    new Option(
+      '--signature <how>',
+      'key signatures: as the instrument has them, or always, or never',
+    ).choices(['custom', 'print', 'omit']),
+  )
+  .addOption(
+    new Option(
+      '--spelling <policy>',
+      'notes outside their function: kept, plain, or plain as in school',
+    ).choices(['keep', 'plain', 'school']),
+  )
+  .addOption(
+    new Option(
+      '--courtesy <policy>',
+      'courtesy accidentals: as in the source, also by rule, or none',
+    ).choices(['keep', 'add', 'none']),
+  )
+  .option(
+    '--ledger-lines <count>',
+    'ledger lines the reader accepts before the clef changes',
+    toCount,
+  )
   .addOption(
     new Option('--fold [tier]', 'move phrases by octaves where they lie badly for a player')
       .choices(['pro', 'tutti', 'student'])
@@ -77,7 +124,10 @@ program
   .description('tell whether two scores sound the same, and where they do not')
   .argument('<before>')
   .argument('<after>')
-  .option('--from <notation>', 'what BEFORE is written in, where the file is not to be believed')
+  .option(
+    '--from <notation>',
+    'what BEFORE is written in, where the file is not to be believed; believed: what survey finds',
+  )
   .option('--intended <report...>', 'reports that say what is meant to sound otherwise')
   .option('--json', 'every difference, as JSON')
   .option('--certificate <file>', 'write a record of what was compared')
@@ -92,11 +142,27 @@ program
   .argument('<kind>', 'instruments or notations')
   .argument('[words...]', 'only what these words may mean')
   .option('--json', 'as JSON')
+  .option(
+    '--same-lines <notation>',
+    'notations: those that keep its notes on their lines, under another clef',
+  )
   .action(async (kind, words, options) => {
     if (kind !== 'instruments' && kind !== 'notations')
       fail(`there is a list of instruments and one of notations, none of ${kind}`)
-    else exit((await import('./list.ts')).runList(kind, words, options))
+    else exit(await (await import('./list.ts')).runList(kind, words, options))
   })
+
+function toSigns(text: string): number {
+  const signs = Number(text)
+  if (![5, 6, 7].includes(signs)) throw new InvalidArgumentError('5, 6 or 7.')
+  return signs
+}
+
+function toCount(text: string): number {
+  const count = Number(text)
+  if (!Number.isInteger(count) || count < 0 || count > 9) throw new InvalidArgumentError('0 to 9.')
+  return count
+}
 
 function exit(code: number): void {
   process.exitCode = code

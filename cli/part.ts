@@ -10,6 +10,12 @@ export interface PartCommand {
   readonly to?: string
   readonly from?: string
   readonly name?: string
+  readonly keyLimit?: number
+  readonly prefer?: 'fewest' | 'sharps' | 'flats'
+  readonly signature?: 'custom' | 'print' | 'omit'
+  readonly spelling?: 'keep' | 'plain' | 'school'
+  readonly courtesy?: 'keep' | 'add' | 'none'
+  readonly ledgerLines?: number
   readonly fold?: boolean | Tier
   /** File for what changed, to be read by `prove --intended`. */
   readonly report?: string
@@ -33,6 +39,10 @@ export async function runPart(path: string, options: PartCommand): Promise<numbe
     from,
     name,
     fold,
+    keys: given({limit: options.keyLimit, prefer: options.prefer, signature: options.signature}),
+    clefs: given({above: options.ledgerLines, below: options.ledgerLines}),
+    spelling: options.spelling,
+    courtesy: options.courtesy,
     report: findings.report,
     changed: (change) => changes.push(change),
   })
@@ -49,4 +59,13 @@ export async function runPart(path: string, options: PartCommand): Promise<numbe
     await writeOutput(options.report, bytesOf(report), options)
   }
   return 0
+}
+
+/** What was said on the command line; the rest is left to the library's defaults. */
+function given<Options extends object>(
+  options: Options,
+): {[Key in keyof Options]?: NonNullable<Options[Key]>} {
+  return Object.fromEntries(Object.entries(options).filter(([, value]) => value !== undefined)) as {
+    [Key in keyof Options]?: NonNullable<Options[Key]>
+  }
 }

@@ -10,10 +10,12 @@ import type {Notation} from './instruments/notation.ts'
 import {soundingNotes as notesOf} from './musicxml/sounding.ts'
 import type {SoundingNote} from './musicxml/sounding.ts'
 import type {Source} from './musicxml/source.ts'
-import type {ClefPolicy, KeyPolicy, PartJob} from './plan/job.ts'
+import type {ClefPolicy, CourtesyPolicy, ForPartNotation, KeyPolicy, PartJob} from './plan/job.ts'
+import type {SpellingPolicy} from './plan/spelling.ts'
 import type {Proof, ProveOptions as CompareOptions} from './proof/compare.ts'
 import {TREBLE, parseClef} from './staff/clef.ts'
-import {findPart, openScore, readMeasures, readingOf, rewrite} from './renotate.ts'
+import {checkScore, findPart, openScore, readMeasures, readingOf} from './score.ts'
+import {rewrite} from './renotate.ts'
 import type {Job} from './renotate.ts'
 
 /** How to re-notate one part. Words are looked up: an id or a name in six languages. */
@@ -22,13 +24,18 @@ export interface PartOptions {
   readonly part: string
   /** The instrument whose player gets the part; its modern notation, unless `to` says otherwise. */
   readonly for?: string | Instrument | undefined
-  /** The notation wanted. */
+  /** The notation wanted; `for-part`: the one that a concert score declares for the part. */
   readonly to?: string | Notation | undefined
-  /** What the part is written in, where the file does not say or says wrong. */
+  /**
+   * What the part is written in, where the file does not say or says wrong. `believed`: what `survey` finds; the
+   * decision is reported.
+   */
   readonly from?: string | Notation | undefined
   /** The name printed on the part, instead of the instrument's. */
   readonly name?: string | undefined
   readonly keys?: Partial<KeyPolicy> | undefined
+  readonly spelling?: SpellingPolicy | undefined
+  readonly courtesy?: CourtesyPolicy | undefined
   readonly clefs?: Partial<ClefPolicy> | undefined
   /** Moves phrases by octaves where they lie badly for a player of that tier of `for`; `true` is `tutti`. */
   readonly fold?: boolean | Tier | undefined
@@ -51,7 +58,7 @@ export interface SoundingOptions {
 }
 
 export interface ProveOptions extends Omit<CompareOptions, 'reading'> {
-  /** What BEFORE is written in, where the file is not to be believed. */
+  /** What BEFORE is written in, where the file is not to be believed. `believed`: what `survey` finds, part by part. */
   readonly from?: string | Notation | undefined
 }
 
@@ -96,6 +103,7 @@ export async function* soundingNotes(
   const score = await openScore(source)
   const wanted = options.part === undefined ? undefined : findPart(score.header, options.part).id
   const from = options.from === undefined ? undefined : await resolveNotation(options.from)
+  await checkScore(score)
   const isWanted = (part: string): boolean => wanted === undefined || part === wanted
   const reading = from && readingOf(from)
   for await (const measure of readMeasures(score, isWanted, reading, options.report ?? QUIET)) {
@@ -154,14 +162,21 @@ export async function resolveNotation(words: string | Notation): Promise<Notatio
   return resolve('notation', words, findNotation(words), ({id}) => id)
 }
 
+/** `for-part` is no notation of the catalogue: it is what a concert score declares for the part. */
+async function resolveTarget(to: string | Notation): Promise<Notation | ForPartNotation> {
+  return to === 'for-part' ? {kind: 'for-part'} : resolveNotation(to)
+}
+
 async function jobOf(options: PartOptions): Promise<PartJob> {
   return {
     ...(options.for !== undefined && {for: await resolveInstrument(options.for)}),
-    ...(options.to !== undefined && {to: await resolveNotation(options.to)}),
+    ...(options.to !== undefined && {to: await resolveTarget(options.to)}),
     ...(options.from !== undefined && {from: await resolveNotation(options.from)}),
     name: options.name,
     keys: options.keys,
     clefs: options.clefs,
+    spelling: options.spelling,
+    courtesy: options.courtesy,
     fold: options.fold === true ? 'tutti' : options.fold || undefined,
   }
 }

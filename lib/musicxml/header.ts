@@ -31,8 +31,9 @@ export interface Header {
   readonly version: string
   /** Work title, movement title, or the first credit; empty when there is none. */
   readonly title: string
-  /** Whether the file says of itself that it is at concert pitch. */
+  /** Whether the file says of itself that it is at concert pitch, and on which line. */
   readonly concertScore: boolean
+  readonly concertLine?: number
   readonly parts: readonly ScorePart[]
   readonly line: number
 }
@@ -44,13 +45,15 @@ export function readHeader(text: string): Header {
     throw new SyntaxError(`the root element is ${root ? `<${root.name}>` : 'missing'}, not a score`)
   }
   const list = child(root, 'part-list')
+  const flag = descendant(root, 'defaults', 'concert-score')
   return {
     text,
     root,
     form: root.name === 'score-partwise' ? 'partwise' : 'timewise',
     version: attributeValue(root, 'version') ?? '1.0',
     title: titleOf(text, root),
-    concertScore: descendant(root, 'defaults', 'concert-score') !== undefined,
+    concertScore: flag !== undefined,
+    ...(flag && {concertLine: text.slice(0, flag.start).split('\n').length}),
     parts: list ? childrenNamed(list, 'score-part').map((part) => readScorePart(text, part)) : [],
     line: 1,
   }

@@ -43,11 +43,12 @@ export function chooseClefs(
   candidates: readonly ClefCandidate[],
   policy: ClefPolicy,
   registers?: readonly Register[],
+  removedLines?: ReadonlySet<number>,
 ): ClefChoice[] {
   const [usual] = candidates
   if (!usual) return []
   if (candidates.length === 1) return [{measure: 0, onset: 0, clef: usual.clef}]
-  const attacks = readAttacks(facts, staff, registers)
+  const attacks = readAttacks(facts, staff, registers, removedLines)
   if (attacks.length === 0) return [{measure: 0, onset: 0, clef: usual.clef}]
   const path = cheapestPath(attacks, candidates, policy)
   const choices: ClefChoice[] = []
@@ -113,6 +114,7 @@ function readAttacks(
   facts: PartFacts,
   staff: number,
   registers: readonly Register[] | undefined,
+  removedLines: ReadonlySet<number> | undefined,
 ): Attack[] {
   const {notes} = facts
   const attacks: {measure: number; onset: number; low: number; high: number; price: number}[] = []
@@ -129,7 +131,9 @@ function readAttacks(
   for (const {note, measure, onset} of order) {
     const flags = notes.flags[note] ?? 0
     const octaves = octavesAt(registers, {measure, onset})
-    const steps = stepsAbove(soundingAt(facts, note)) + 7 * octaves
+    const line = facts.octaveLines[(notes.octaveLine[note] ?? 0) - 1]
+    const drawn = line && !removedLines?.has(line.index) ? line.steps : 0
+    const steps = stepsAbove(soundingAt(facts, note)) + 7 * octaves + drawn
     const last = attacks.at(-1)
     if (last && last.measure === measure && last.onset === onset) {
       last.low = Math.min(last.low, steps)

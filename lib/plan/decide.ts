@@ -1,58 +1,64 @@
 import type {Report} from '../diagnostic.ts'
-import {isKeySigned, intervalFor, notationById} from '../instruments/notation.ts'
-import type {Notation} from '../instruments/notation.ts'
 import {FIRST_STATE} from '../staff/state.ts'
-import type {StaffState, Transposition} from '../staff/state.ts'
-import {DIMINISHED_SECOND, UNISON, formatInterval, negate, sameInterval} from '../pitch/interval.ts'
-import type {Interval} from '../pitch/interval.ts'
-import {describeKey, isTraditional, transposeKey} from '../pitch/key.ts'
+import type {StaffState} from '../staff/state.ts'
 import type {Key} from '../pitch/key.ts'
-import {BASS, TREBLE, isPitched, sameClef} from '../staff/clef.ts'
-import type {Clef} from '../staff/clef.ts'
-import type {PartFacts, Position, StateFact} from '../survey/facts.ts'
+import {isPitched} from '../staff/clef.ts'
+import type {PartFacts, StateFact} from '../survey/facts.ts'
 import {chooseClefs} from './clefs.ts'
-import type {ClefCandidate, ClefChoice} from './clefs.ts'
+import type {ClefChoice} from './clefs.ts'
 import {chooseCourtesies} from './courtesy.ts'
 import {DEFAULT_CLEFS, DEFAULT_KEYS} from './job.ts'
-import type {Concert, DeclaredNotation, KeyPolicy, PartJob} from './job.ts'
-import {chooseTurns} from './keys.ts'
-import type {KeyRegion} from './keys.ts'
-import {isBefore} from './plan.ts'
-import type {Identity, PartPlan, Section} from './plan.ts'
+import type {KeyPolicy, PartJob} from './job.ts'
+import {chooseRemovedLines, removesStrays} from './octave-lines.ts'
+import {isBefore, lastBefore} from './plan.ts'
+import type {Identity, PartPlan, Position, Section} from './plan.ts'
 import {octavesAt} from './register.ts'
+import {withDeclaredKeys, withKeys} from './signatures.ts'
+import type {ConcertKey} from './signatures.ts'
+import {
+  candidatesOf,
+  isConcert,
+  isDeclared,
+  printsKeys,
+  targetOf,
+  transpositionFor,
+} from './target.ts'
+import {techniquesOf} from './techniques.ts'
+import type {Ensemble, Target} from './target.ts'
 
-type Target = Notation | Concert | DeclaredNotation
+/** What a part's plan takes from the rest of the score. */
+export interface Surroundings {
+  readonly identity?: Identity | undefined
+  readonly ensemble?: Ensemble | undefined
+  /** The keys on which the other parts agree; only looked at when the part prints none itself. */
+  readonly agreedKeys?: readonly ConcertKey[] | undefined
+}
 
-/** Decides everything about one part. Reports keys that were turned, as decisions. */
+/** Decides everything about one part. Reports keys that were turned or taken from the score, as decisions. */
 export function planPart(
   facts: PartFacts,
   job: PartJob,
-  identity: Identity | undefined,
+  around: Surroundings,
   report: Report,
 ): PartPlan {
-  const target = targetOf(job)
+  const target = targetOf(facts, job)
   const staves: Section[][] = []
   for (let staff = 1; staff <= facts.staves; staff++) {
-    staves.push(planStaff(facts, staff, target, job, report))
+    staves.push(planStaff(facts, staff, target, job, around, report))
   }
-  const concert = target !== undefined && 'kind' in target && target.kind === 'concert'
   const plan: PartPlan = {
     part: facts.part,
     staves,
-    concert,
-    spelling: isDeclared(target) ? 'exact' : (job.spelling ?? 'keep'),
+    concert: isConcert(target),
+    spelling: isDeclared(target) ? 'keep' : (job.spelling ?? 'keep'),
     courtesy: job.courtesy ?? 'keep',
+    octaveLines: {removed: chooseRemovedLines(facts, job), strays: removesStrays(job)},
+    ...techniquesOf(facts, job, around.identity),
+    layout: job.layout ?? 'keep',
     prints: facts.prints,
-    ...(identity && {identity}),
+    ...(around.identity && {identity: around.identity}),
   }
   return plan.courtesy === 'add' ? {...plan, courtesies: chooseCourtesies(facts, plan)} : plan
-}
-
-/** The notation that a job asks for: as said, else the instrument's modern one, else that of `from` declared truly. */
-function targetOf(job: PartJob): Target | undefined {
-  if (job.to) return job.to
-  const modern = job.for?.modernNotation
-  return (modern === undefined ? undefined : notationById(modern)) ?? job.from
 }
 
 function planStaff(
@@ -60,18 +66,20 @@ function planStaff(
   staff: number,
   target: Target | undefined,
   job: PartJob,
+  around: Surroundings,
   report: Report,
 ): Section[] {
   const source = statesOf(facts, staff)
-  const keys: KeyPolicy = {...DEFAULT_KEYS, ...job.keys}
   const clefs = targetClefs(facts, staff, source, target, job)
   const declared = isDeclared(target)
     ? target.states.filter((state) => state.staff === staff)
     : undefined
+  const agreed = isKeyless(source) ? around.agreedKeys : undefined
   const positions = unionOf([
     ...source,
     ...(clefs ?? []),
     ...(declared ?? []),
+    ...(agreed ?? []),
     ...(job.registers ?? []),
   ])
   const drafts = positions.map((position): Section => {
@@ -85,15 +93,10 @@ function planStaff(
     const transposition = wanted?.transposition ?? transpositionFor(target, clef, state)
     return {...base, clef, transposition}
   })
-  return declared
-    ? withDeclaredKeys(drafts, declared)
-    : withKeys(drafts, facts, signed(target, keys), keys, report)
-}
-
-/** Whether the target prints signatures. */
-function signed(target: Target | undefined, keys: KeyPolicy): boolean {
-  if (keys.signature !== 'custom') return keys.signature === 'print'
-  return !target || 'kind' in target || isKeySigned(target, 'band')
+  if (declared) return withDeclaredKeys(drafts, declared)
+  const policy: KeyPolicy = {...DEFAULT_KEYS, ...job.keys}
+  const print = printsKeys(target, policy, around.ensemble ?? 'band')
+  return withKeys(drafts, facts, {print, policy, agreed}, report)
 }
 
 function keptOf(state: StaffState): Pick<Section, 'clef' | 'transposition'> & {key?: Key} {
@@ -108,142 +111,19 @@ function targetClefs(
   target: Target | undefined,
   job: PartJob,
 ): ClefChoice[] | undefined {
-  if (
-    !target ||
-    isDeclared(target) ||
-    facts.staves > 1 ||
-    source.some(({state}) => !isPitched(state.clef))
-  ) {
-    return undefined
-  }
-  if (!job.for && !job.to) return undefined
+  const keeps = facts.staves > 1 || source.some(({state}) => !isPitched(state.clef))
+  if (!target || isDeclared(target) || keeps || (!job.for && !job.to)) return undefined
   const policy = {...DEFAULT_CLEFS, ...job.clefs}
-  return chooseClefs(facts, staff, candidatesOf(source, target, job), policy, job.registers)
+  const candidates = candidatesOf(source, target, job)
+  const removedLines = chooseRemovedLines(facts, job)
+  return chooseClefs(facts, staff, candidates, policy, job.registers, removedLines)
 }
 
-function candidatesOf(
-  source: readonly StateFact[],
-  target: Notation | Concert,
-  job: PartJob,
-): ClefCandidate[] {
-  const first = source[0]?.state ?? FIRST_STATE
-  if (!('kind' in target) && target.id !== 'concert') {
-    const known = target.readings.map(({clef}) => clef)
-    return known.map((clef) => ({clef, interval: intervalFor(target, clef) ?? UNISON}))
-  }
-  const own = job.for?.clefs ?? source.map(({state}) => ({...state.clef, octaveChange: 0}))
-  const wide = job.for ? own : [...own, TREBLE, BASS]
-  const distinct = wide.filter(
-    (clef, index) => wide.findIndex((other) => sameClef(other, clef)) === index,
+/** Whether a staff never prints a signature: a horn's, a natural trumpet's; or it is in C throughout. */
+export function isKeyless(states: readonly StateFact[]): boolean {
+  return states.every(
+    ({state: {key}}) => key === undefined || ('fifths' in key && key.fifths === 0),
   )
-  return distinct.map((clef) => ({clef, interval: transpositionFor(target, clef, first).interval}))
-}
-
-function transpositionFor(target: Target, clef: Clef, state: StaffState): Transposition {
-  const {double} = state.transposition
-  const interval =
-    'kind' in target
-      ? target.kind === 'concert'
-        ? concertInterval(state.transposition.interval, target)
-        : state.transposition.interval
-      : (intervalFor(target, clef) ?? state.transposition.interval)
-  return {interval, ...(double && {double})}
-}
-
-/**
- * In a C score instruments that sound whole octaves away stay so, and small flutes in D flat or E flat keep their
- * octave; everybody else stands at sounding pitch.
- */
-function concertInterval(from: Interval, {octaves}: Concert): Interval {
-  if (octaves === 'sounding') return UNISON
-  const whole = Math.trunc(from.chromatic / 12)
-  if (from.chromatic === 12 * whole && from.diatonic === 7 * whole) return from
-  return whole > 0 ? {diatonic: 7 * whole, chromatic: 12 * whole} : UNISON
-}
-
-function withDeclaredKeys(drafts: readonly Section[], declared: readonly StateFact[]): Section[] {
-  return drafts.map((draft) => {
-    if (draft.untouched) return draft
-    const key = lastBefore(declared, draft)?.state.key
-    return {...draft, ...(key && {key})}
-  })
-}
-
-/** Gives every section its key; turns intervals enharmonically where a signature would have too many signs. */
-function withKeys(
-  drafts: readonly Section[],
-  facts: PartFacts,
-  print: boolean,
-  policy: KeyPolicy,
-  report: Report,
-): Section[] {
-  const regions: (KeyRegion & {readonly from: number})[] = []
-  drafts.forEach((draft, index) => {
-    const concert =
-      draft.source.key && transposeKey(draft.source.key, draft.source.transposition.interval)
-    const last = regions.at(-1)
-    const before = drafts[index - 1]
-    const same =
-      last &&
-      before &&
-      before.source.key === draft.source.key &&
-      sameInterval(before.source.transposition.interval, draft.source.transposition.interval) &&
-      sameFifths(before.transposition.interval, draft.transposition.interval)
-    if (!same) regions.push({concert, interval: draft.transposition.interval, from: index})
-  })
-  const changes = drafts.some(
-    (draft) =>
-      !draft.untouched &&
-      !sameInterval(draft.source.transposition.interval, draft.transposition.interval),
-  )
-  const turns = changes && print ? chooseTurns(regions, policy) : regions.map(() => 0)
-  let region = -1
-  return drafts.map((draft, index) => {
-    const starts = regions[region + 1]?.from === index
-    if (starts) region++
-    if (draft.untouched) return draft
-    const concert = regions[region]?.concert
-    const turn = turns[region] ?? 0
-    const transposition = turn === 0 ? draft.transposition : turned(draft.transposition, turn)
-    if (!concert) return {...draft, transposition}
-    const key = print ? transposeKey(concert, negate(transposition.interval)) : {fifths: 0}
-    if (starts && turn !== 0) reportTurn(draft, key, facts, transposition, report)
-    return {...draft, transposition, key}
-  })
-}
-
-function turned(transposition: Transposition, turn: number): Transposition {
-  const {diatonic, chromatic} = transposition.interval
-  return {
-    ...transposition,
-    interval: {diatonic: diatonic + turn * DIMINISHED_SECOND.diatonic, chromatic},
-  }
-}
-
-function reportTurn(
-  at: Position,
-  key: Key,
-  facts: PartFacts,
-  to: Transposition,
-  report: Report,
-): void {
-  const measure = facts.numbers[at.measure]
-  const line = facts.lines[at.measure]
-  report({
-    code: 'key/turned',
-    severity: 'info',
-    message: `the signature is written enharmonically, with ${describeKey(key)}, and the transposition as ${formatInterval(to.interval)}`,
-    at: {
-      part: facts.part,
-      ...(measure !== undefined && {measure}),
-      ...(line !== undefined && {line}),
-    },
-    ...(isTraditional(key) && {actual: String(key.fifths)}),
-  })
-}
-
-function sameFifths(a: Interval, b: Interval): boolean {
-  return 7 * (a.chromatic - b.chromatic) - 12 * (a.diatonic - b.diatonic) === 0
 }
 
 function statesOf(facts: PartFacts, staff: number): StateFact[] {
@@ -261,12 +141,4 @@ function unionOf(positions: readonly Position[]): Position[] {
     const before = ordered[index - 1]
     return !before || isBefore(before, position)
   })
-}
-
-function lastBefore<T extends Position>(list: readonly T[], at: Position): T | undefined {
-  return list.findLast((each) => !isBefore(at, each))
-}
-
-function isDeclared(target: Target | undefined): target is DeclaredNotation {
-  return target !== undefined && 'kind' in target && target.kind === 'declared'
 }

@@ -1,20 +1,25 @@
-import type {Identity} from './plan.ts'
+import type {Family} from '../instruments/instrument.ts'
+import {formatPartName, languageOfName, readDesks} from '../instruments/part-name.ts'
 import type {PartJob} from './job.ts'
+import type {Identity} from './plan.ts'
 
-/** What the part is called afterwards; undefined when it keeps its names. The number of a desk (`Clarinet 2`) stays. */
-export function identityOf(partName: string, job: PartJob): Identity | undefined {
-  const {for: instrument, name} = job
-  if (!instrument) return name === undefined ? undefined : {name, abbreviation: name}
-  const label = instrument.labels.en
-  const desk = /(?:^|\s)(\d{1,2}|[IVX]{1,4})\.?$/.exec(partName)?.[1]
-  const numbered = (text: string): string => (desk === undefined ? text : `${text} ${desk}`)
-  return {
-    name: name ?? numbered(capitalised(label.name)),
-    abbreviation: numbered(capitalised(label.abbreviation)),
-    instrument,
-  }
+/** What a score says of a part's name, and the family that sound or name tell. */
+export interface FormerIdentity {
+  readonly name: string
+  readonly abbreviation: string
+  readonly family?: Family | undefined
 }
 
-function capitalised(name: string): string {
-  return name.charAt(0).toUpperCase() + name.slice(1)
+/**
+ * What the part is called afterwards; undefined when it keeps its names. It is named in the language of its old name,
+ * unless the job says which (renotation-rules N1, N2); the number of its desk stays.
+ */
+export function identityOf(former: FormerIdentity, job: PartJob): Identity | undefined {
+  const {for: instrument, name} = job
+  const language = job.language ?? languageOfName(former.name) ?? 'en'
+  const {family, ...names} = former
+  const known = {language, former: names, ...(family && {formerFamily: family})}
+  if (!instrument) return name === undefined ? undefined : {name, abbreviation: name, ...known}
+  const label = formatPartName(instrument, language, readDesks(former.name))
+  return {name: name ?? label.name, abbreviation: label.abbreviation, instrument, ...known}
 }

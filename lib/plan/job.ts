@@ -1,4 +1,4 @@
-import type {Instrument} from '../instruments/instrument.ts'
+import type {Instrument, Language} from '../instruments/instrument.ts'
 import type {Notation} from '../instruments/notation.ts'
 import type {StateFact} from '../survey/facts.ts'
 import type {Register} from './register.ts'
@@ -38,7 +38,7 @@ export type CourtesyPolicy = 'keep' | 'add' | 'none'
  */
 export interface PartJob {
   readonly for?: Instrument | undefined
-  readonly to?: Notation | Concert | DeclaredNotation | undefined
+  readonly to?: Notation | Concert | DeclaredNotation | ForPartNotation | undefined
   readonly from?: Notation | undefined
   readonly keys?: Partial<KeyPolicy> | undefined
   readonly clefs?: Partial<ClefPolicy> | undefined
@@ -48,6 +48,14 @@ export interface PartJob {
   readonly registers?: readonly Register[] | undefined
   readonly spelling?: SpellingPolicy | undefined
   readonly courtesy?: CourtesyPolicy | undefined
+  /** Marks that mean nothing to the instrument: translated, left out or kept by table, or all kept. Needs `for`. */
+  readonly techniques?: 'translate' | 'keep' | undefined
+  /** Octave lines: `custom` is as the instrument's players read them. */
+  readonly octaveLines?: 'custom' | 'keep' | 'remove' | undefined
+  /** Line and page breaks, widths and distances, true of the score and not of a part printed alone. */
+  readonly layout?: 'keep' | 'drop' | undefined
+  /** The language of the part's name; as the source's name is, where that can be told, or English. */
+  readonly language?: Language | undefined
   /** What the part is called, when that is not the instrument's name. */
   readonly name?: string | undefined
 }
@@ -69,8 +77,14 @@ export interface DeclaredNotation {
   readonly states: readonly StateFact[]
 }
 
+/** The notation that a concert score declares for the part (MusicXML 4.0, element `for-part`). */
+export interface ForPartNotation {
+  readonly kind: 'for-part'
+}
+
 /** Whether a job asks for anything at all. */
 export function isIdle(job: PartJob): boolean {
   const moved = job.registers?.some(({octaves}) => octaves !== 0)
-  return !job.for && !job.to && !job.from && !moved && job.name === undefined
+  const redrawn = job.octaveLines === 'remove' || job.layout === 'drop'
+  return !job.for && !job.to && !job.from && !moved && !redrawn && job.name === undefined
 }

@@ -1,4 +1,4 @@
-import type {Instrument} from '../instruments/instrument.ts'
+import type {Family, Instrument, Language} from '../instruments/instrument.ts'
 import type {StaffState, Transposition} from '../staff/state.ts'
 import {add, negate, sameInterval} from '../pitch/interval.ts'
 import type {Interval} from '../pitch/interval.ts'
@@ -12,6 +12,7 @@ import type {Position} from '../survey/facts.ts'
 import type {Courtesies} from './courtesy.ts'
 import type {CourtesyPolicy} from './job.ts'
 import type {SpellingPolicy} from './spelling.ts'
+import type {Techniques} from './techniques.ts'
 
 export type {Position}
 
@@ -30,11 +31,15 @@ export interface Section extends Position {
   readonly untouched: boolean
 }
 
-/** What the part calls itself from now on. */
+/** What the part calls itself from now on, and what it did until now. */
 export interface Identity {
   readonly name: string
   readonly abbreviation: string
+  readonly language: Language
   readonly instrument?: Instrument
+  readonly former: {readonly name: string; readonly abbreviation: string}
+  /** The family that the part was written for, where sound or name tell. */
+  readonly formerFamily?: Family
 }
 
 /** All decisions for one part. */
@@ -50,12 +55,22 @@ export interface PartPlan {
   readonly courtesy: CourtesyPolicy
   /** Present when courtesy accidentals are to be added. */
   readonly courtesies?: Courtesies
+  /** Octave lines that go, by index; `strays`: and what stands without a beginning. */
+  readonly octaveLines: {readonly removed: ReadonlySet<number>; readonly strays: boolean}
+  /** Present when the part is for an instrument that is named. */
+  readonly techniques?: Techniques
+  readonly layout: 'keep' | 'drop'
   readonly prints: {readonly accidentals: boolean; readonly stems: boolean}
 }
 
 /** Whether a position comes before another. */
 export function isBefore(a: Position, b: Position): boolean {
   return a.measure < b.measure || (a.measure === b.measure && a.onset < b.onset)
+}
+
+/** The last of a list that begins at or before a position; the list is in order. */
+export function lastBefore<T extends Position>(list: readonly T[], at: Position): T | undefined {
+  return list.findLast((each) => !isBefore(at, each))
 }
 
 /**

@@ -5,11 +5,11 @@ import {isSame, sectionAt} from '../plan/plan.ts'
 import type {PartPlan} from '../plan/plan.ts'
 import type {NewElement} from '../xml/build.ts'
 import {element as create, printElement} from '../xml/build.ts'
-import {childrenNamed} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
 import {insertAfter, insertBefore, insertChild, removeElement, replaceElement} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
 import {clefChanges} from './clef.ts'
+import {forPartChanges} from './for-part.ts'
 import {keyChanges} from './key.ts'
 import type {Rule} from './rule.ts'
 import {sectionsIn} from './rule.ts'
@@ -34,12 +34,14 @@ export const attributes: Rule = {
   *rewrite(measure, plan) {
     const changes = isSaid(measure, plan)
       ? []
-      : [keyChanges(measure, plan), clefChanges(measure, plan), transpositionChanges(measure, plan)]
+      : [
+          keyChanges(measure, plan),
+          clefChanges(measure, plan),
+          transpositionChanges(measure, plan),
+          forPartChanges(measure, plan),
+        ]
     for (const {edits} of changes) yield* edits
-    const removed = new Set([
-      ...changes.flatMap((each) => each.removed),
-      ...partDirections(measure, plan),
-    ])
+    const removed = new Set(changes.flatMap((each) => each.removed))
     const added = changes.flatMap((each) => each.added)
     const holders = new Map<Attributes, NewElement[]>()
     const homeless = new Map<number, NewElement[]>()
@@ -78,12 +80,6 @@ function isSaid(measure: Measure, plan: PartPlan): boolean {
       (measure.index === 0 || says(0, {before: true})) && inside.every((onset) => says(onset, {}))
     )
   })
-}
-
-/** What a concert score says of the part to be made from it has no place in the part that was made. */
-function partDirections(measure: Measure, plan: PartPlan): Element[] {
-  if (plan.concert || plan.staves.flat().every(isSame)) return []
-  return measure.attributes.flatMap(({element}) => childrenNamed(element, 'for-part'))
 }
 
 function* editHolder(

@@ -1,12 +1,11 @@
 import type {Measure} from '../musicxml/measure.ts'
 import type {PartPlan} from '../plan/plan.ts'
-import {staffPosition} from '../staff/clef.ts'
 import {attribute, childrenNamed} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
 import {removeAttribute} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
 import type {Rule} from './rule.ts'
-import {targetOf} from './rule.ts'
+import {positionsOf, targetOf} from './rule.ts'
 import {stemGroups, turnsOver} from './stem-groups.ts'
 
 /** Offsets that were measured from where the note stood. */
@@ -40,8 +39,7 @@ export const curve: Rule = {
     for (const note of measure.notes) {
       const target = targetOf(plan, measure, note)
       if (!target || !note.written || target.section.untouched) continue
-      const from = staffPosition(note.written, note.state.clef)
-      const to = staffPosition(target.written, target.section.clef)
+      const {from, to} = positionsOf(plan, note, target)
       if (from === to && !turned.has(note.index)) continue
       for (const notations of childrenNamed(note.element, 'notations')) {
         for (const each of notations.children) {

@@ -1,24 +1,34 @@
+import type {Report} from '../diagnostic.ts'
+import {foldName} from '../instruments/fold.ts'
+import {cutName} from '../instruments/part-name.ts'
 import type {Header, ScorePart} from '../musicxml/header.ts'
-import {ORDER} from '../musicxml/order.ts'
+import {placeOf} from '../musicxml/measure.ts'
 import type {Identity} from '../plan/plan.ts'
-import {printElement, element as create} from '../xml/build.ts'
-import {attributeValue, child, childrenNamed, textOf} from '../xml/element.ts'
+import {attributeValue, child, childrenNamed, encode, textOf} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
-import {insertChild, removeElement, setText} from '../xml/edit.ts'
+import {marginBefore, removeElement, replaceElement, setText} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
+import {editInstruments, editMidi, editSound} from './identity-instrument.ts'
 import type {Rule} from './rule.ts'
 
 /**
- * Names the part after its new instrument, as one unit: name, abbreviation, display forms, instrument name and
- * abbreviation, standard sound, MIDI program. A virtual instrument would go on sounding as the old one: it goes.
+ * Names the part after its new instrument, as one unit: name, abbreviation, display forms, players, instrument names,
+ * standard sounds, MIDI programs, also where the music changes them. A virtual instrument would go on sounding as the old one, and
+ * a linked part is the old one: both go.
  */
 export const identity: Rule = {
   name: 'identity',
   owns: [
+    'part-link',
     'part-name',
     'part-name-display',
     'part-abbreviation',
     'part-abbreviation-display',
+    'group-name',
+    'group-name-display',
+    'group-abbreviation',
+    'group-abbreviation-display',
+    'player-name',
     'instrument-name',
     'instrument-abbreviation',
     'instrument-sound',
@@ -26,75 +36,126 @@ export const identity: Rule = {
     'midi-name',
     'midi-program',
   ],
-  *rewrite() {},
+  *rewrite(measure, plan, report) {
+    const wanted = plan.identity
+    if (!wanted) return
+    for (const {element} of measure.others) {
+      if (element.name === 'print') yield* editNames(measure.text, element, 'part', wanted)
+      const sound = element.name === 'sound' ? element : child(element, 'sound')
+      if (!sound || !wanted.instrument) continue
+      for (const change of childrenNamed(sound, 'instrument-change')) {
+        report({
+          code: 'identity/instrument-change',
+          severity: 'warning',
+          message: 'the music changes instruments here; it is played on the new one throughout',
+          at: placeOf(measure, change),
+        })
+        yield* editSound(measure.text, change, wanted.instrument, {adds: false})
+      }
+      for (const midi of childrenNamed(sound, 'midi-instrument'))
+        yield* editMidi(measure.text, midi, wanted, {adds: false})
+    }
+  },
   *rewriteHeader(header, plan, report) {
     const part = header.parts.find(({id}) => id === plan.part)
     const {identity: wanted} = plan
     if (!part || !wanted) return
-    yield* editNames(header, part, wanted)
-    const instruments = childrenNamed(part.element, 'score-instrument')
-    const [first] = instruments
-    if (!first) return
-    yield* editInstrument(header, first, part, wanted)
-    if (instruments.length > 1) {
-      report({
-        code: 'identity/other-instruments',
-        severity: 'warning',
-        message: `the part lists ${instruments.length} instruments; only the first is renamed, the others keep their sound`,
-        at: {part: plan.part},
-      })
+    const {text} = header
+    yield* editNames(text, part.element, 'part', wanted)
+    yield* editGroups(header, part, wanted)
+    yield* removeLinks(text, part, report)
+    for (const player of childrenNamed(part.element, 'player')) {
+      const name = child(player, 'player-name')
+      if (name && namesOld(textOf(text, name), part, wanted)) yield setText(name, wanted.name)
     }
+    yield* editInstruments(text, part, wanted, report)
   },
 }
 
-function* editNames({text}: Header, {element}: ScorePart, wanted: Identity): Iterable<Edit> {
+/** Name, abbreviation and both display forms of a part or a group, where it has them. */
+function* editNames(
+  text: string,
+  holder: Element,
+  kind: 'part' | 'group',
+  wanted: Identity,
+): Iterable<Edit> {
   for (const [name, value] of [
-    ['part-name', wanted.name],
-    ['part-abbreviation', wanted.abbreviation],
+    [`${kind}-name`, wanted.name],
+    [`${kind}-abbreviation`, wanted.abbreviation],
   ] as const) {
-    const found = child(element, name)
+    const found = child(holder, name)
     if (found && textOf(text, found) !== value) yield setText(found, value)
-    const display = child(element, `${name}-display`)
-    if (display) yield removeElement(text, display)
+    const display = child(holder, `${name}-display`)
+    if (display) yield* editDisplay(text, display, value)
   }
 }
 
-function* editInstrument(
-  {text}: Header,
-  element: Element,
-  part: ScorePart,
-  wanted: Identity,
-): Iterable<Edit> {
-  const name = child(element, 'instrument-name')
-  if (name) yield setText(name, wanted.name)
-  const abbreviation = child(element, 'instrument-abbreviation')
-  if (abbreviation) yield setText(abbreviation, wanted.abbreviation)
-  const virtual = child(element, 'virtual-instrument')
-  if (virtual) yield removeElement(text, virtual)
-  const {instrument} = wanted
-  if (!instrument) return
-  const sound = child(element, 'instrument-sound')
-  if (sound) yield setText(sound, instrument.sound)
-  else {
-    const created = create('instrument-sound', instrument.sound)
-    const kept = {...element, children: element.children.filter((each) => each !== virtual)}
-    yield insertChild(text, kept, 'instrument-sound', ORDER['score-instrument'], (margin, indent) =>
-      printElement(created, margin, indent),
-    )
+/** Writes a display form anew in the font of the old one: flats and sharps are signs of their own there. */
+function* editDisplay(text: string, display: Element, value: string): Iterable<Edit> {
+  const pieces = cutName(value)
+  const [first] = display.children
+  const open = (name: string): string => {
+    const like = display.children.find((each) => each.name === name)
+    const given = like ? text.slice(like.start + name.length + 1, tagEnd(like)) : ''
+    return `<${name}${given}>`
   }
-  const id = attributeValue(element, 'id')
-  const midi = childrenNamed(part.element, 'midi-instrument').find(
-    (each) => attributeValue(each, 'id') === id,
-  )
-  if (!midi || instrument.midiProgram === undefined) return
-  const program = child(midi, 'midi-program')
-  const midiName = child(midi, 'midi-name')
-  if (midiName) yield setText(midiName, instrument.labels.en.name)
-  if (program) yield setText(program, String(instrument.midiProgram))
-  else {
-    const created = create('midi-program', instrument.midiProgram)
-    yield insertChild(text, midi, 'midi-program', ORDER['midi-instrument'], (margin, indent) =>
-      printElement(created, margin, indent),
-    )
+  const margin = first ? marginBefore(text, first.start) : ''
+  const printed = pieces
+    .map(({kind, text: said}) => {
+      const name = kind === 'text' ? 'display-text' : 'accidental-text'
+      return `${margin}${open(name)}${encode(said)}</${name}>`
+    })
+    .join('')
+  const last = display.children.at(-1)
+  const now = first && last ? text.slice(first.start - margin.length, last.end) : ''
+  if (now === printed) return
+  if (first && last) yield {start: first.start - margin.length, end: last.end, text: printed}
+  else yield replaceElement(display, `<${display.name}>${printed}</${display.name}>`)
+}
+
+/** Where the attributes of a start tag end. */
+function tagEnd(element: Element): number {
+  const last = element.attributes.at(-1)
+  return last ? last.end + 1 : element.start + element.name.length + 1
+}
+
+/** Groups of the part list that hold only this part bear its name. */
+function* editGroups(header: Header, part: ScorePart, wanted: Identity): Iterable<Edit> {
+  const list = child(header.root, 'part-list')
+  const open = new Map<string, {readonly start: Element; readonly parts: Element[]}>()
+  for (const entry of list?.children ?? []) {
+    const number = attributeValue(entry, 'number') ?? '1'
+    if (entry.name === 'score-part') for (const group of open.values()) group.parts.push(entry)
+    else if (entry.name === 'part-group' && attributeValue(entry, 'type') === 'start')
+      open.set(number, {start: entry, parts: []})
+    else if (entry.name === 'part-group') {
+      const group = open.get(number)
+      open.delete(number)
+      const alone = group?.parts.length === 1 && group.parts[0] === part.element
+      const name = group && child(group.start, 'group-name')
+      if (alone && name && namesOld(textOf(header.text, name), part, wanted))
+        yield* editNames(header.text, group.start, 'group', wanted)
+    }
+  }
+}
+
+/** Whether a name is the old one of the part or of one of its instruments, numbers and keys aside. */
+function namesOld(name: string, part: ScorePart, {former}: Identity): boolean {
+  const words = foldName(name).words.join(' ')
+  const old = [former.name, ...part.instruments.map((each) => each.name)]
+  return words !== '' && old.some((each) => foldName(each).words.join(' ') === words)
+}
+
+function* removeLinks(text: string, part: ScorePart, report: Report): Iterable<Edit> {
+  const links = childrenNamed(part.element, 'part-link')
+  for (const link of links) yield removeElement(text, link)
+  if (links.length > 0) {
+    report({
+      code: 'identity/link',
+      severity: 'info',
+      message: 'the link to a file with the old part is left out',
+      at: {part: part.id},
+      actual: links.map((link) => attributeValue(link, 'xlink:href') ?? '').join(', '),
+    })
   }
 }

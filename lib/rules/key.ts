@@ -45,13 +45,12 @@ export function keyChanges(measure: Measure, plan: PartPlan): Changes {
     const onset = Math.round(section.onset * measure.ticks)
     if (found.some((each) => each.onset === onset && each.staff === section.staff)) continue
     const wanted = wantedKey(measure, plan, section.staff, onset)
-    if (
-      !wanted ||
-      (measure.index === 0 && onset === 0) ||
-      !wanted.before ||
-      sameKey(wanted.before, wanted.key)
-    )
-      continue
+    if (!wanted) continue
+    // A part without any signature gets its first one; one that states its keys elsewhere waits for them.
+    const due = wanted.before
+      ? !sameKey(wanted.before, wanted.key)
+      : section.source.key === undefined
+    if (!due) continue
     const others = plan.staves.length > 1
     added.push({
       onset,

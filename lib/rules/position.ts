@@ -1,8 +1,7 @@
-import {staffPosition} from '../staff/clef.ts'
 import {attribute} from '../xml/element.ts'
 import {removeAttribute} from '../xml/edit.ts'
 import type {Rule} from './rule.ts'
-import {targetOf} from './rule.ts'
+import {positionsOf, targetOf} from './rule.ts'
 
 /**
  * Removes the vertical offset of notes that moved on the staff: it is measured from the top line, and would hold them
@@ -16,8 +15,7 @@ export const position: Rule = {
       const offset = attribute(note.element, 'default-y')
       const target = targetOf(plan, measure, note)
       if (!offset || !note.written || !target || target.section.untouched) continue
-      const from = staffPosition(note.written, note.state.clef)
-      const to = staffPosition(target.written, target.section.clef)
+      const {from, to} = positionsOf(plan, note, target)
       if (from !== to) yield removeAttribute(offset)
     }
   },

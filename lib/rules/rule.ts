@@ -6,6 +6,7 @@ import {keepsPitch, sectionAt, writtenPitch} from '../plan/plan.ts'
 import {respell} from '../plan/spelling.ts'
 import type {Respelling} from '../plan/spelling.ts'
 import type {Pitch} from '../pitch/pitch.ts'
+import {staffPosition} from '../staff/clef.ts'
 import {childNumber} from '../xml/element.ts'
 import type {Edit} from '../xml/edit.ts'
 
@@ -65,6 +66,23 @@ function spellerOf(plan: PartPlan, note: Note, section: Section, at: Position): 
   const turnedOnly =
     before && before.transposition.interval.chromatic === section.transposition.interval.chromatic
   return turnedOnly ? before : section
+}
+
+/**
+ * Where a note stands on the staff in the source and in the target, in steps above the bottom line: an octave line
+ * displaces it as long as the line stays.
+ */
+export function positionsOf(
+  plan: PartPlan,
+  note: Note,
+  target: Target,
+): {readonly from: number; readonly to: number} {
+  const {octaveLine: line, written = target.written} = note
+  const drawn = line && !plan.octaveLines.removed.has(line.index) ? line.steps : 0
+  return {
+    from: staffPosition(written, note.state.clef) + (line?.steps ?? 0),
+    to: staffPosition(target.written, target.section.clef) + drawn,
+  }
 }
 
 /** The section that something between the notes falls in, by its own staff. */

@@ -1,9 +1,8 @@
 import type {Measure, Note} from '../musicxml/measure.ts'
 import type {PartPlan} from '../plan/plan.ts'
-import {staffPosition} from '../staff/clef.ts'
 import {attributeValue, child, childrenNamed, textOf} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
-import {targetOf} from './rule.ts'
+import {positionsOf, targetOf} from './rule.ts'
 
 /** The middle line of the staff. */
 const MIDDLE = 4
@@ -28,11 +27,7 @@ export function stemGroups(measure: Measure, plan: PartPlan): StemGroup[] {
   for (const note of measure.notes) {
     const target = targetOf(plan, measure, note)
     if (!note.written || !target || target.section.untouched) continue
-    const entry = {
-      note,
-      from: staffPosition(note.written, note.state.clef),
-      to: staffPosition(target.written, target.section.clef),
-    }
+    const entry = {note, ...positionsOf(plan, note, target)}
     if (note.chord && chord) {
       chord.notes.push(entry)
       continue

@@ -2,6 +2,7 @@ import {advance, readState, stateAt} from '../musicxml/measure.ts'
 import type {Measure, Note, Reading} from '../musicxml/measure.ts'
 import {firstContext} from '../musicxml/context.ts'
 import type {Context} from '../musicxml/context.ts'
+import type {OctaveLine} from '../musicxml/octave-line.ts'
 import type {StaffState} from '../staff/state.ts'
 import {sameInterval} from '../pitch/interval.ts'
 import {sameKey} from '../pitch/key.ts'
@@ -52,7 +53,7 @@ export const NOTE = {
   stemmed: 256,
 } as const
 
-/** The pitched notes of a part in document order, a number a column: 18 bytes a note. */
+/** The pitched notes of a part in document order, a number a column: 20 bytes a note. */
 export interface NoteColumns {
   readonly count: number
   /** Ticks from the start of the measure; `ticks` of the measure make a quarter. */
@@ -66,6 +67,8 @@ export interface NoteColumns {
   readonly flags: Uint16Array
   /** Index into `PartFacts.voices`. */
   readonly voice: Uint8Array
+  /** 0, or the note stands under the octave line before: 1 is the first of `PartFacts.octaveLines`. */
+  readonly octaveLine: Uint16Array
 }
 
 /** What the plan and the survey need to know about one part: numbers, no markup. */
@@ -82,6 +85,7 @@ export interface PartFacts {
   readonly voices: readonly string[]
   readonly states: readonly StateFact[]
   readonly words: readonly WordsFact[]
+  readonly octaveLines: readonly OctaveLine[]
   /** Tempi as this part states them: most scores do so in their top part only. */
   readonly tempos: readonly TempoFact[]
   /** Where something new begins: after double bars and repeats. */
@@ -121,6 +125,13 @@ const COUNTED = new Set([
   'double',
   'instrument-change',
   'frame',
+  'up-bow',
+  'down-bow',
+  'arpeggiate',
+  'non-arpeggiate',
+  'glissando',
+  'slide',
+  'tremolo',
   'tremolo',
   'glissando',
   'slide',
@@ -148,6 +159,7 @@ export function createFacts(part: string, reading?: Reading): FactsBuilder {
   const elements = new Map<string, number>()
   const prints = {accidentals: false, stems: false}
   const slurs = new Set<string>()
+  const octaveLines: OctaveLine[] = []
   let notes = emptyColumns(64)
   let unpitched = 0
   let staves = 1
@@ -206,6 +218,7 @@ export function createFacts(part: string, reading?: Reading): FactsBuilder {
     notes.state[at] = indexOfState(note, measure)
     notes.flags[at] = flags
     notes.voice[at] = Math.min(voice, 255)
+    notes.octaveLine[at] = note.octaveLine ? note.octaveLine.index + 1 : 0
     notes = {...notes, count: at + 1}
   }
 
@@ -223,6 +236,8 @@ export function createFacts(part: string, reading?: Reading): FactsBuilder {
         addNote(note, measure)
         countElements(note.element, elements)
       }
+      for (const {type, line} of measure.octaveShifts)
+        if (type === 'start' && line) octaveLines.push(line)
       for (const {element} of measure.attributes) countElements(element, elements)
       for (const {element, onset} of measure.others) {
         countElements(element, elements)
@@ -258,6 +273,7 @@ export function createFacts(part: string, reading?: Reading): FactsBuilder {
       voices,
       states,
       words,
+      octaveLines,
       tempos,
       joints,
       prints,
@@ -367,6 +383,7 @@ function emptyColumns(size: number): NoteColumns {
     state: new Uint16Array(size),
     flags: new Uint16Array(size),
     voice: new Uint8Array(size),
+    octaveLine: new Uint16Array(size),
   }
 }
 
@@ -379,5 +396,6 @@ function grown(notes: NoteColumns): NoteColumns {
   larger.state.set(notes.state)
   larger.flags.set(notes.flags)
   larger.voice.set(notes.voice)
+  larger.octaveLine.set(notes.octaveLine)
   return {...larger, count: notes.count}
 }

@@ -1,0 +1,257 @@
+import {scoreError} from './diagnostic.ts'
+import type {Report} from './diagnostic.ts'
+import {intervalFor} from './instruments/notation.ts'
+import type {Notation} from './instruments/notation.ts'
+import type {Context} from './musicxml/context.ts'
+import {firstContext} from './musicxml/context.ts'
+import type {Header, ScorePart} from './musicxml/header.ts'
+import {readHeader} from './musicxml/header.ts'
+import {advance, placeOf, readMeasure, stateAt} from './musicxml/measure.ts'
+import type {Measure, Reading} from './musicxml/measure.ts'
+import {openSource, readBytes, toScoreError} from './musicxml/source.ts'
+import type {OpenSource, Source} from './musicxml/source.ts'
+import {describeInterval} from './pitch/interval.ts'
+import type {Interval} from './pitch/interval.ts'
+import {createKeyVotes} from './survey/agreed-keys.ts'
+import type {AgreedKey} from './survey/agreed-keys.ts'
+import {createFacts} from './survey/facts.ts'
+import type {PartFacts} from './survey/facts.ts'
+import {createChecker} from './xml/check.ts'
+import {Framer} from './xml/frame.ts'
+import type {Frame, Treatment} from './xml/frame.ts'
+
+/** A score that has been opened: what it says before its music, and where the rest is. */
+export interface Score {
+  readonly open: OpenSource
+  readonly header: Header
+}
+
+/** Opens a score and reads its header. Throws `ScoreError` when it is none. */
+export async function openScore(source: Source): Promise<Score> {
+  return guard(async () => {
+    const open = await openSource(source)
+    const framer = new Framer({treat: () => 'drop'})
+    for await (const bytes of readBytes(open)) {
+      for (const frame of framer.push(bytes))
+        if (frame.kind === 'header') return {open, header: headerOf(frame)}
+    }
+    for (const frame of framer.end())
+      if (frame.kind === 'header') return {open, header: headerOf(frame)}
+    throw scoreError('source/not-a-score', 'the score has no header')
+  })
+}
+
+/**
+ * The first reading: judges the whole file, and gathers the facts of some parts (by id). Throws `ScoreError` at the first
+ * fault in the XML. Reports what is odd about declared transpositions, and about the container. `believing` refuses a part
+ * whose declarations contradict each other and that no reading settles.
+ */
+export async function readFacts(
+  score: Score,
+  wanted: ReadonlyMap<string, Reading | undefined>,
+  report: Report,
+  options: {readonly believing?: boolean} = {},
+): Promise<ReadonlyMap<string, PartFacts>> {
+  const {container} = score.open
+  if (container?.doubt) report(container.doubt)
+  const builders = new Map([...wanted].map(([part, reading]) => [part, createFacts(part, reading)]))
+  const tell = once(report)
+  const checker = createChecker()
+  const framer = new Framer({treat: (part) => (builders.has(part) ? 'read' : 'drop')})
+  const take = (frames: readonly Frame[]): void => {
+    for (const frame of frames) {
+      const builder = frame.kind === 'measure' ? builders.get(frame.part ?? '') : undefined
+      if (!builder) continue
+      const reading = wanted.get(frame.part ?? '')
+      const measure = measureOf(frame, builder.context(), reading, tell)
+      if (options.believing && !reading) refuseContradiction(score, measure)
+      builder.add(measure)
+    }
+  }
+  await guard(async () => {
+    for await (const bytes of readBytes(score.open)) {
+      checker.push(bytes)
+      take(framer.push(bytes))
+    }
+    checker.end()
+    take(framer.end())
+  })
+  return new Map([...builders].map(([part, builder]) => [part, builder.done()]))
+}
+
+/** Judges the whole file and nothing else. Throws `ScoreError` at the first fault in the XML. */
+export async function checkScore(score: Score): Promise<void> {
+  await readFacts(score, new Map(), () => {})
+}
+
+/** Every measure of some parts, read with what was in force; parts of a timewise score come interleaved. */
+export async function* readMeasures(
+  score: Score,
+  isWanted: (part: string) => boolean,
+  reading: Reading | undefined,
+  report: Report,
+): AsyncGenerator<Measure> {
+  const contexts = new Map<string, Context>()
+  const tell = once(report)
+  for await (const frame of cutFrames(score, (part) => (isWanted(part) ? 'read' : 'drop'))) {
+    if (frame.kind !== 'measure' || frame.part === undefined) continue
+    const context = contexts.get(frame.part) ?? firstContext(frame.part)
+    const measure = measureOf(frame, context, reading, tell)
+    if (!reading) refuseContradiction(score, measure)
+    contexts.set(frame.part, advance(context, measure))
+    yield measure
+  }
+}
+
+/** The keys on which the parts agree: reads the whole score, but only measures in which something at the staff's head changes. */
+export async function readAgreedKeys(score: Score): Promise<AgreedKey[]> {
+  const votes = createKeyVotes()
+  const contexts = new Map<string, Context>()
+  for await (const frame of cutFrames(score, () => 'read')) {
+    if (frame.kind !== 'measure' || frame.part === undefined) continue
+    const context = contexts.get(frame.part) ?? firstContext(frame.part)
+    if (!includesText(frame.bytes, '<attributes')) {
+      contexts.set(frame.part, {...context, measureIndex: context.measureIndex + 1})
+      continue
+    }
+    const measure = measureOf(frame, context, undefined, () => {})
+    contexts.set(frame.part, advance(context, measure))
+    const [first] = measure.attributes
+    if (first) votes.add(measure, stateAt(measure, 1, first.onset))
+  }
+  return votes.agreed()
+}
+
+function includesText(bytes: Uint8Array, text: string): boolean {
+  for (
+    let at = bytes.indexOf(text.charCodeAt(0));
+    at >= 0;
+    at = bytes.indexOf(text.charCodeAt(0), at + 1)
+  ) {
+    let length = 1
+    while (length < text.length && bytes[at + length] === text.charCodeAt(length)) length++
+    if (length === text.length) return true
+  }
+  return false
+}
+
+/** How a notation overrides what a file declares, clef by clef. */
+export function readingOf(from: Notation): Reading {
+  return (clef, declared) => {
+    const interval = intervalFor(from, clef)
+    return interval ? {...declared, interval} : declared
+  }
+}
+
+/** Finds a part by id, by its number in the score from 1, or by name. Throws `part/unknown` with the nearest names. */
+export function findPart(header: Header, wanted: string): ScorePart {
+  const {parts} = header
+  const byNumber = /^\d+$/.test(wanted) ? parts[Number(wanted) - 1] : undefined
+  const found =
+    parts.find(({id}) => id === wanted) ??
+    byNumber ??
+    parts.find(({name}) => name === wanted) ??
+    onlyOne(parts.filter(({name}) => fold(name) === fold(wanted))) ??
+    onlyOne(parts.filter(({name}) => fold(name).includes(fold(wanted))))
+  if (found) return found
+  const known = parts
+    .map(({id, name}, index) => `${index + 1} ${id}${name ? ` ${name}` : ''}`)
+    .join(', ')
+  throw scoreError('part/unknown', `there is no one part “${wanted}”; the parts are ${known}`)
+}
+
+/** The frames of a score, in order. Throws `ScoreError`. */
+export async function* cutFrames(
+  score: Score,
+  treat: (part: string) => Treatment,
+): AsyncGenerator<Frame> {
+  const framer = new Framer({treat})
+  try {
+    for await (const bytes of readBytes(score.open)) yield* framer.push(bytes)
+    yield* framer.end()
+  } catch (error) {
+    throw toScoreError(error)
+  }
+}
+
+/** Reads the measure in a frame. Throws `ScoreError` with its place. */
+export function measureOf(
+  frame: Frame,
+  context: Context,
+  reading: Reading | undefined,
+  report: Report,
+): Measure {
+  const {line, part = '', measure: number = ''} = frame
+  const place = {part, measure: number, line}
+  try {
+    return readMeasure({part, number, line, text: UTF_8.decode(frame.bytes)}, context, {
+      reading,
+      complain: (code, message) => report({code, severity: 'warning', message, at: place}),
+    })
+  } catch (error) {
+    throw toScoreError(error, place)
+  }
+}
+
+/**
+ * A score that says it is at concert pitch may sound octaves away, no more (MusicXML 4.0, element `concert-score`). One
+ * that transposes all the same contradicts itself: somebody must say which is true. Throws `concert/contradiction`.
+ */
+export function refuseContradiction({header}: Score, measure: Measure): void {
+  if (!header.concertScore) return
+  for (const {element, changes} of measure.attributes) {
+    for (const {change} of changes) {
+      const interval = change.transposition?.interval
+      if (!interval || isWholeOctaves(interval)) continue
+      throw scoreError(
+        'concert/contradiction',
+        `line ${header.concertLine} says that the score is at concert pitch, but here the part sounds ${describeInterval(interval)}`,
+        placeOf(measure, element),
+      )
+    }
+  }
+}
+
+function isWholeOctaves({diatonic, chromatic}: Interval): boolean {
+  return chromatic % 12 === 0 && 7 * (chromatic / 12) === diatonic
+}
+
+function headerOf(frame: Frame): Header {
+  return readHeader(UTF_8.decode(frame.bytes))
+}
+
+/** Decodes whole pieces only: it keeps nothing from one to the next. */
+const UTF_8 = new TextDecoder('utf-8', {fatal: true, ignoreBOM: true})
+
+async function guard<T>(work: () => Promise<T>): Promise<T> {
+  try {
+    return await work()
+  } catch (error) {
+    throw toScoreError(error)
+  }
+}
+
+/** Hands on each finding once a part: a file that restates its transposition in every measure is told once. */
+function once(report: Report): Report {
+  const told = new Set<string>()
+  return (diagnostic) => {
+    const key = `${diagnostic.at?.part}\n${diagnostic.code}\n${diagnostic.message}`
+    if (told.has(key)) return
+    told.add(key)
+    report(diagnostic)
+  }
+}
+
+function onlyOne<T>(found: readonly T[]): T | undefined {
+  return found.length === 1 ? found[0] : undefined
+}
+
+/** Case, accents and spaces folded, flats and sharps as letters. */
+function fold(name: string): string {
+  return name
+    .replaceAll('♭', 'b')
+    .replaceAll('♯', '#')
+    .normalize('NFD')
+    .replaceAll(/[\u0300-\u036f.\s]+/g, '')
+    .toLowerCase()
+}
