@@ -26,21 +26,22 @@ export async function survey(source: Source, options: SurveyOptions = {}): Promi
 }
 
 /**
- * The notations that parts are believed to be written in (by id), where that is not what the file declares: `from` for
- * them. Tells each decision as `survey/believed`. Throws `survey/several` for a wanted part that changes its
- * transposition on the way, against what it declares: no one notation says that.
+ * The notations that parts, or the part `wanted`, are believed to be written in (by id), where that is not what the file
+ * declares: `from` for them. Tells each decision as `survey/believed`. A part that changes its transposition on the way
+ * otherwise than it declares has no one notation: it is passed over, or, where it is wanted, `survey/several` is thrown.
  */
 export async function readBelieved(
   source: Source,
-  isWanted: (part: string) => boolean,
+  wanted: string | undefined,
   report: Report,
 ): Promise<ReadonlyMap<string, Notation>> {
   const {survey: found, beliefs} = await read(source, undefined)
   const notations = new Map<string, Notation>()
   for (const {id, name, believed} of found.parts) {
-    if (!isWanted(id) || !believed) continue
+    if (!believed || (wanted !== undefined && id !== wanted)) continue
     const result = notationBelieved(beliefs.filter(({line}) => line.part === id))
     if (result.kind === 'several') {
+      if (wanted === undefined) continue
       throw scoreError(
         'survey/several',
         `${name || id} changes its transposition on the way otherwise than it declares; say with from what it is written in`,

@@ -77,9 +77,11 @@ export async function* renotatePart(
   source: Source,
   options: PartOptions,
 ): AsyncGenerator<Uint8Array> {
-  const job = await jobOf(options)
+  const {from, ...others} = options
+  const asked = await jobOf(from === 'believed' ? others : options)
   const score = await openScore(source)
   const part = findPart(score.header, options.part)
+  const job = from === 'believed' ? await asBelieved(asked, source, part.id, options.report) : asked
   const whole: Job = {parts: new Map([[part.id, job]]), others: 'drop'}
   yield* rewrite(score, whole, options.report ?? QUIET, options.changed)
 }
@@ -123,12 +125,14 @@ export async function prove(
   const {from, ...others} = options
   const {prove: compare} = await import('./proof/compare.ts')
   if (from === undefined) return compare(before, after, others)
-  const notation = await resolveNotation(from)
+  const believed = from === 'believed' ? await believedOf(before, undefined, QUIET) : undefined
+  const known = believed ? undefined : await resolveNotation(from)
   return compare(before, after, {
     ...others,
-    reading: (_part, clef) => {
-      const known = clef ? parseClef(`${clef.sign}${clef.line}(${clef.octaveChange})`) : TREBLE
-      return known && intervalFor(notation, known)
+    reading: (part, clef) => {
+      const notation = believed ? believed.get(part) : known
+      const stated = clef ? parseClef(`${clef.sign}${clef.line}(${clef.octaveChange})`) : TREBLE
+      return notation && stated && intervalFor(notation, stated)
     },
   })
 }
@@ -179,6 +183,26 @@ async function jobOf(options: PartOptions): Promise<PartJob> {
     courtesy: options.courtesy,
     fold: options.fold === true ? 'tutti' : options.fold || undefined,
   }
+}
+
+/** The job, reading the part as the survey believes. */
+async function asBelieved(
+  job: PartJob,
+  source: Source,
+  part: string,
+  report: Report | undefined,
+): Promise<PartJob> {
+  const from = (await believedOf(source, part, report ?? QUIET)).get(part)
+  return from ? {...job, from} : job
+}
+
+async function believedOf(
+  source: Source,
+  part: string | undefined,
+  report: Report,
+): Promise<ReadonlyMap<string, Notation>> {
+  const {readBelieved} = await import('./surveying.ts')
+  return readBelieved(source, part, report)
 }
 
 function resolve<Value>(
