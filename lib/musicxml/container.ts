@@ -134,7 +134,7 @@ async function* keepOthers(
 }
 
 async function printContainer(fullPath: string): Promise<string> {
-  const {create} = await import('xmlbuilder2')
+  const {create} = (await import('xmlbuilder2')).default
   const document = create({version: '1.0', encoding: 'UTF-8'}).ele('container')
   const rootfiles = document.ele('rootfiles')
   rootfiles.ele('rootfile', {'full-path': fullPath, 'media-type': SCORE_TYPES[0]})
