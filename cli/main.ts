@@ -76,6 +76,7 @@ program
       'courtesy accidentals: as in the source, also by rule, or none',
     ).choices(['keep', 'add', 'none']),
   )
+  .option('--explain', 'show every choice of a key signature beside its alternative')
   .option(
     '--ledger-lines <count>',
     'ledger lines the reader accepts before the clef changes',
@@ -85,6 +86,29 @@ program
     new Option('--fold [tier]', 'move phrases by octaves where they lie badly for a player')
       .choices(['pro', 'tutti', 'student'])
       .preset('tutti'),
+  )
+  .addOption(
+    new Option(
+      '--techniques <how>',
+      'marks that mean nothing to the instrument: translated, left out or kept by table, or all kept',
+    ).choices(['translate', 'keep']),
+  )
+  .addOption(
+    new Option(
+      '--octave-lines <how>',
+      'lines such as 8va: as the players read them, or all kept, or none',
+    ).choices(['custom', 'keep', 'remove']),
+  )
+  .addOption(
+    new Option('--layout <how>', 'line and page breaks, widths and distances of the score').choices(
+      ['keep', 'drop'],
+    ),
+  )
+  .addOption(
+    new Option(
+      '--language <code>',
+      'of the name of the part, instead of that of its old name',
+    ).choices(['en', 'fr', 'de', 'it', 'es', 'nl']),
   )
   .option('--report <file>', 'write what sounds otherwise, for prove --intended')
   .addOption(output())

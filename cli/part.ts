@@ -1,5 +1,5 @@
 import {findPart, formatReport, openScore, renotatePart, toolVersion} from '../lib/index.ts'
-import type {MovedPassage, Tier} from '../lib/index.ts'
+import type {Language, MovedPassage, Tier} from '../lib/index.ts'
 import {collectFindings} from './diagnostics.ts'
 import {bytesOf, openInput, writeOutput} from './files.ts'
 import {usageError} from './usage.ts'
@@ -15,7 +15,12 @@ export interface PartCommand {
   readonly signature?: 'custom' | 'print' | 'omit'
   readonly spelling?: 'keep' | 'plain' | 'school'
   readonly courtesy?: 'keep' | 'add' | 'none'
+  readonly techniques?: 'translate' | 'keep'
+  readonly octaveLines?: 'custom' | 'keep' | 'remove'
+  readonly layout?: 'keep' | 'drop'
+  readonly language?: Language
   readonly ledgerLines?: number
+  readonly explain?: boolean
   readonly fold?: boolean | Tier
   /** File for what changed, to be read by `prove --intended`. */
   readonly report?: string
@@ -43,6 +48,11 @@ export async function runPart(path: string, options: PartCommand): Promise<numbe
     clefs: given({above: options.ledgerLines, below: options.ledgerLines}),
     spelling: options.spelling,
     courtesy: options.courtesy,
+    explain: options.explain,
+    techniques: options.techniques,
+    octaveLines: options.octaveLines,
+    layout: options.layout,
+    language: options.language,
     report: findings.report,
     changed: (change) => changes.push(change),
   })

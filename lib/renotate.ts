@@ -57,7 +57,7 @@ export async function* rewrite(
   const keyless = parts.some(
     ([id, {for: instrument, to}]) => (instrument || to) && isKeyless(facts.get(id)?.states ?? []),
   )
-  const agreedKeys = keyless && names.size > 1 ? await readAgreedKeys(score) : undefined
+  const keys = keyless && names.size > 1 ? await readAgreedKeys(score) : undefined
   const plans = new Map<string, PartPlan>()
   for (const [id, part] of parts) {
     const own = facts.get(id)
@@ -65,7 +65,8 @@ export async function* rewrite(
     const around = {
       identity: identityOf(await readFormer(score.header, id), part),
       ensemble,
-      agreedKeys,
+      agreedKeys: keys?.agreed,
+      openKey: keys?.open,
     }
     if (!part.fold || !part.for) {
       plans.set(id, planPart(own, part, around, report))

@@ -103,8 +103,15 @@ export async function* readMeasures(
   }
 }
 
+/** What the parts of a score say about its keys. */
+export interface ScoreKeys {
+  readonly agreed: readonly AgreedKey[]
+  /** No part prints a signature, though some would need one: the score is in open key. */
+  readonly open: boolean
+}
+
 /** The keys on which the parts agree: reads the whole score, but only measures in which something at the staff's head changes. */
-export async function readAgreedKeys(score: Score): Promise<AgreedKey[]> {
+export async function readAgreedKeys(score: Score): Promise<ScoreKeys> {
   const votes = createKeyVotes()
   const contexts = new Map<string, Context>()
   for await (const frame of cutFrames(score, () => 'read')) {
@@ -119,7 +126,7 @@ export async function readAgreedKeys(score: Score): Promise<AgreedKey[]> {
     const [first] = measure.attributes
     if (first) votes.add(measure, stateAt(measure, 1, first.onset))
   }
-  return votes.agreed()
+  return {agreed: votes.agreed(), open: votes.isOpen()}
 }
 
 function includesText(bytes: Uint8Array, text: string): boolean {

@@ -4,7 +4,7 @@ import type {MovedPassage} from './ensemble/folding.ts'
 import type {Tier} from './fit/reach.ts'
 import type {Search} from './instruments/find.ts'
 import {instrumentById} from './instruments/instrument.ts'
-import type {Instrument} from './instruments/instrument.ts'
+import type {Instrument, Language} from './instruments/instrument.ts'
 import {intervalFor, notationById} from './instruments/notation.ts'
 import type {Notation} from './instruments/notation.ts'
 import {soundingNotes as notesOf} from './musicxml/sounding.ts'
@@ -34,9 +34,19 @@ export interface PartOptions {
   /** The name printed on the part, instead of the instrument's. */
   readonly name?: string | undefined
   readonly keys?: Partial<KeyPolicy> | undefined
+  /** Report every choice of a signature beside its alternative. */
+  readonly explain?: boolean | undefined
   readonly spelling?: SpellingPolicy | undefined
   readonly courtesy?: CourtesyPolicy | undefined
   readonly clefs?: Partial<ClefPolicy> | undefined
+  /** Marks that mean nothing to the instrument: `translate` (also: leaves out) by table, or `keep`, and told. */
+  readonly techniques?: PartJob['techniques']
+  /** Lines such as 8va: `custom` is as players of `for` read them. */
+  readonly octaveLines?: PartJob['octaveLines']
+  /** `drop`: breaks, widths and distances of the score do not go into the part. */
+  readonly layout?: PartJob['layout']
+  /** The language of the part's name; as the source's, where that can be told, else English. */
+  readonly language?: Language | undefined
   /** Moves phrases by octaves where they lie badly for a player of that tier of `for`; `true` is `tutti`. */
   readonly fold?: boolean | Tier | undefined
   readonly report?: Report | undefined
@@ -178,9 +188,14 @@ async function jobOf(options: PartOptions): Promise<PartJob> {
     ...(options.from !== undefined && {from: await resolveNotation(options.from)}),
     name: options.name,
     keys: options.keys,
+    explain: options.explain,
     clefs: options.clefs,
     spelling: options.spelling,
     courtesy: options.courtesy,
+    techniques: options.techniques,
+    octaveLines: options.octaveLines,
+    layout: options.layout,
+    language: options.language,
     fold: options.fold === true ? 'tutti' : options.fold || undefined,
   }
 }

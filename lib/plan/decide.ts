@@ -32,6 +32,8 @@ export interface Surroundings {
   readonly ensemble?: Ensemble | undefined
   /** The keys on which the other parts agree; only looked at when the part prints none itself. */
   readonly agreedKeys?: readonly ConcertKey[] | undefined
+  /** The score has no signatures anywhere: none is made up for the part. */
+  readonly openKey?: boolean | undefined
 }
 
 /** Decides everything about one part. Reports keys that were turned or taken from the score, as decisions. */
@@ -50,7 +52,7 @@ export function planPart(
     part: facts.part,
     staves,
     concert: isConcert(target),
-    spelling: isDeclared(target) ? 'keep' : (job.spelling ?? 'keep'),
+    spelling: isDeclared(target) ? 'exact' : (job.spelling ?? 'keep'),
     courtesy: job.courtesy ?? 'keep',
     octaveLines: {removed: chooseRemovedLines(facts, job), strays: removesStrays(job)},
     ...techniquesOf(facts, job, around.identity),
@@ -95,8 +97,9 @@ function planStaff(
   })
   if (declared) return withDeclaredKeys(drafts, declared)
   const policy: KeyPolicy = {...DEFAULT_KEYS, ...job.keys}
-  const print = printsKeys(target, policy, around.ensemble ?? 'band')
-  return withKeys(drafts, facts, {print, policy, agreed}, report)
+  const open = around.openKey === true && isKeyless(source) && policy.signature !== 'print'
+  const print = !open && printsKeys(target, policy, around.ensemble ?? 'band')
+  return withKeys(drafts, facts, {print, policy, agreed, explain: job.explain === true}, report)
 }
 
 function keptOf(state: StaffState): Pick<Section, 'clef' | 'transposition'> & {key?: Key} {

@@ -41,6 +41,8 @@ export interface PartJob {
   readonly to?: Notation | Concert | DeclaredNotation | ForPartNotation | undefined
   readonly from?: Notation | undefined
   readonly keys?: Partial<KeyPolicy> | undefined
+  /** Report every choice of a signature beside its alternative. */
+  readonly explain?: boolean | undefined
   readonly clefs?: Partial<ClefPolicy> | undefined
   /** Phrases that lie badly for a player of that tier are moved by octaves. Needs `for`. */
   readonly fold?: 'pro' | 'tutti' | 'student' | undefined

@@ -1,7 +1,7 @@
 import type {Report} from '../diagnostic.ts'
 import {DIMINISHED_SECOND, formatInterval, negate, sameInterval} from '../pitch/interval.ts'
 import type {Interval} from '../pitch/interval.ts'
-import {describeKey, isTraditional, transposeKey} from '../pitch/key.ts'
+import {describeKey, isTraditional, majorTonic, transposeKey} from '../pitch/key.ts'
 import type {Key} from '../pitch/key.ts'
 import type {StateFact} from '../survey/facts.ts'
 import type {PartFacts} from '../survey/facts.ts'
@@ -22,6 +22,7 @@ export interface SignatureOptions {
   readonly policy: KeyPolicy
   /** Present when the part itself prints no signatures and the score's are to be taken. */
   readonly agreed?: readonly ConcertKey[] | undefined
+  readonly explain?: boolean
 }
 
 /** Gives every section the key that the wanted notation declares there. */
@@ -62,6 +63,7 @@ export function withKeys(
     const key = options.print ? transposeKey(concert, negate(transposition.interval)) : {fifths: 0}
     if (starts && turn !== 0) reportTurn(draft, regions[region], key, facts, transposition, report)
     if (starts && taken && options.print) reportAgreed(draft, key, facts, report)
+    if (starts && options.explain) reportChoice(draft, key, facts, report)
     return {...draft, transposition, key}
   })
 }
@@ -135,6 +137,18 @@ function reportAgreed(at: Section, key: Key, facts: PartFacts, report: Report): 
     code: 'key/taken-from-score',
     severity: 'info',
     message: `the part prints no key signature and gets that of the other parts: ${describeKey(key)}`,
+    at: placeOf(at, facts),
+  })
+}
+
+/** The signature beside the one that sounds alike. */
+function reportChoice(at: Section, key: Key, facts: PartFacts, report: Report): void {
+  if (!isTraditional(key)) return
+  const other = {fifths: key.fifths > 0 ? key.fifths - 12 : key.fifths + 12}
+  report({
+    code: 'key/choice',
+    severity: 'info',
+    message: `${majorTonic(key.fifths)} major or its relative, ${describeKey(key)}; written as ${majorTonic(other.fifths)} major it would have ${describeKey(other)}`,
     at: placeOf(at, facts),
   })
 }

@@ -16,6 +16,11 @@ export interface KeyVotes {
   add(measure: Measure, state: StaffState): void
   /** What most parts agree on, change by change. Parts that never print a sign do not vote: most of them never would. */
   agreed(): AgreedKey[]
+  /**
+   * Whether the score has no signatures at all, not even where transposing parts would need some (renotation-rules K8):
+   * nobody prints a sign, and the parts' keys contradict each other as they sound.
+   */
+  isOpen(): boolean
 }
 
 export function createKeyVotes(): KeyVotes {
@@ -27,6 +32,11 @@ export function createKeyVotes(): KeyVotes {
       const fifths = key.fifths + fifthsOf(transposition.interval)
       own.push({measure: measure.index, fifths, signed: key.fifths !== 0})
       parts.set(measure.part, own)
+    },
+    isOpen() {
+      const keys = [...parts.values()].flat()
+      const sounding = new Set(keys.map(({fifths}) => ((fifths % 12) + 12) % 12))
+      return keys.every(({signed}) => !signed) && sounding.size > 1
     },
     agreed() {
       const voters = [...parts.values()].filter((keys) => keys.some(({signed}) => signed))
