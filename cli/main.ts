@@ -144,6 +144,30 @@ program
   )
 
 program
+  .command('cover')
+  .description('tell who could cover a part, best first, or write the part for one of them')
+  .argument('<score>')
+  .requiredOption('-p, --part <part>', 'the part to cover: id, name, or number in the score')
+  .option('--as <instrument>', 'what the part was written for, where its name does not tell')
+  .option('-r, --roster <file>', 'the players at hand (YAML); otherwise the whole catalogue')
+  .addOption(
+    new Option('--tier <tier>', 'how far players of the catalogue go')
+      .choices(['pro', 'tutti', 'student'])
+      .default('tutti'),
+  )
+  .option('--count <number>', 'how many to print; 10 unless said')
+  .option('--json', 'all of them, as JSON')
+  .option('--html <file>', 'write a page with ranges drawn; - is standard output')
+  .option('--write <number>', 'write the part for this one of them, with -o')
+  .option('-o, --output <file>', 'where to write the part; - is standard output')
+  .option('--report <file>', 'with --write: what sounds otherwise, for prove --intended')
+  .addOption(force())
+  .addOption(quiet())
+  .action(async (score, options) =>
+    exit(await (await import('./cover.ts')).runCover(score, options)),
+  )
+
+program
   .command('prove')
   .description('tell whether two scores sound the same, and where they do not')
   .argument('<before>')

@@ -1,0 +1,138 @@
+import {scoreError} from './diagnostic.ts'
+import type {Report} from './diagnostic.ts'
+import {catalogueCandidates, rosterCandidates} from './ensemble/candidates.ts'
+import type {KnownPart} from './ensemble/candidates.ts'
+import {coverLabel} from './ensemble/cover-label.ts'
+import {toCoverList} from './ensemble/cover-list.ts'
+import type {CoverList} from './ensemble/cover-list.ts'
+import type {MovedPassage} from './ensemble/folding.ts'
+import {parseRoster} from './ensemble/roster.ts'
+import type {Roster} from './ensemble/roster.ts'
+import {clockOf} from './fit/clock.ts'
+import {rankCovers} from './fit/cover.ts'
+import type {Cover, Seat} from './fit/cover.ts'
+import {lineOf} from './fit/line.ts'
+import type {Line} from './fit/line.ts'
+import type {Tier} from './fit/reach.ts'
+import {instrumentById, instruments} from './instruments/instrument.ts'
+import type {Instrument} from './instruments/instrument.ts'
+import type {Source} from './musicxml/source.ts'
+import {findPart, openScore, readFacts} from './renotate.ts'
+import {surveyScore} from './survey/survey.ts'
+import {renotatePart, resolveInstrument} from './verbs.ts'
+
+/** Whose part is to be covered, and by whom. */
+export interface CoverOptions {
+  /** Id, name, or number in the score from 1. */
+  readonly part: string
+  /** What the part was written for, where its name does not tell. */
+  readonly as?: string | Instrument | undefined
+  /** The players at hand: a roster, or the text of a roster file. The whole catalogue when absent. */
+  readonly roster?: string | Roster | undefined
+  /** How far the players of the catalogue go; a roster says it of each. Default `tutti`. */
+  readonly tier?: Tier | undefined
+  readonly report?: Report | undefined
+}
+
+/** A cover part: what is needed to write it. */
+export interface CoverPartOptions extends CoverOptions {
+  /** Which of the covers, from 1. Default 1. */
+  readonly place?: number | undefined
+  readonly changed?: ((change: MovedPassage) => void) | undefined
+}
+
+/**
+ * Who could cover a part, best first, with reasons. Throws `cover/unknown-instrument` when neither the part's name nor
+ * `as` says what it was written for, `cover/no-notes` for a part without pitches, and as `parseRoster` and
+ * `renotatePart` do.
+ *
+ * ```ts
+ * const {covers} = await coverPart(source, {part: 'P9'})
+ * for (const {title, reasons} of covers.slice(0, 3)) console.log(title, reasons.join('; '))
+ * ```
+ */
+export async function coverPart(source: Source, options: CoverOptions): Promise<CoverList> {
+  const ranking = await rank(source, options)
+  return toCoverList(ranking, ranking.covers)
+}
+
+/** The part as one of the covers plays it: folded for their range, named after both instruments. In chunks. */
+export async function* writeCoverPart(
+  source: Source,
+  options: CoverPartOptions,
+): AsyncGenerator<Uint8Array> {
+  const {covers, missing, roster, line} = await rank(source, options)
+  const {place = 1} = options
+  const cover = covers[place - 1]
+  if (!cover)
+    throw scoreError('cover/no-such', `there are ${covers.length} covers, none is number ${place}`)
+  const player = roster?.players.find(({name}) => name === cover.player)
+  yield* renotatePart(source, {
+    part: line.facts.part,
+    for: cover.instrument,
+    to: player?.notations.find(({instruments: own}) => own.includes(cover.instrument.id)),
+    name: coverLabel(cover.instrument, missing, roster?.language),
+    fold: cover.tier,
+    report: options.report,
+    changed: options.changed,
+  })
+}
+
+interface Ranking {
+  readonly name: string
+  readonly missing: Instrument
+  readonly line: Line
+  readonly others: readonly Seat[]
+  readonly covers: readonly Cover[]
+  readonly roster: Roster | undefined
+}
+
+async function rank(source: Source, options: CoverOptions): Promise<Ranking> {
+  const report = options.report ?? (() => {})
+  const score = await openScore(source)
+  const part = findPart(score.header, options.part)
+  const roster =
+    typeof options.roster === 'string' ? await parseRoster(options.roster) : options.roster
+  const ids = score.header.parts.map(({id}) => id)
+  const facts = await readFacts(score, new Map(ids.map((id) => [id, undefined])), report)
+  const {survey} = surveyScore(
+    score.header,
+    ids.flatMap((id) => facts.get(id) ?? []),
+  )
+  const known = survey.parts.map(({id, name, instrument}): KnownPart => {
+    const guess =
+      instrument && instrument.confidence >= SURE ? instrumentById(instrument.id) : undefined
+    return {part: id, name: name || id, ...(guess && {instrument: guess})}
+  })
+  const missing =
+    options.as === undefined
+      ? known.find(({part: id}) => id === part.id)?.instrument
+      : await resolveInstrument(options.as)
+  if (!missing) {
+    throw scoreError(
+      'cover/unknown-instrument',
+      `what ${part.name || part.id} was written for is not known; say it with as`,
+      {part: part.id},
+    )
+  }
+  const clock = clockOf(facts.values())
+  const seats = known.flatMap(({part: id, name}): Seat[] => {
+    const own = facts.get(id)
+    return own ? [{part: id, name, line: lineOf(own, clock)}] : []
+  })
+  const line = seats.find(({part: id}) => id === part.id)?.line
+  if (!line || line.tones.length === 0)
+    throw scoreError('cover/no-notes', `${part.name || part.id} has no pitched notes to cover`, {
+      part: part.id,
+    })
+  const others = seats.filter(({part: id, line: other}) => id !== part.id && other.tones.length > 0)
+  const elsewhere = known.filter(({part: id}) => id !== part.id)
+  const candidates = roster
+    ? rosterCandidates(roster, part.id, known)
+    : catalogueCandidates(instruments, missing, options.tier ?? 'tutti', elsewhere)
+  const covers = rankCovers({line, missing, others, candidates, byId: instrumentById})
+  return {name: part.name, missing, line, others, covers, roster}
+}
+
+/** What the survey must be sure of to say who sits where. */
+const SURE = 0.34

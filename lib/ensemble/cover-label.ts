@@ -1,0 +1,24 @@
+import type {Instrument, Language} from '../instruments/instrument.ts'
+
+/** How a part says for whom it stands in (renotation-rules N4; `covering` is our choice among the English ones). */
+const STANDS_IN: Readonly<Record<Language, string>> = {
+  en: 'covering',
+  fr: 'à défaut de',
+  de: 'Ersatz für',
+  it: 'in mancanza di',
+  es: 'en ausencia de',
+  nl: 'ter vervanging van',
+}
+
+/** `Tuba, covering Contrabass saxhorn in B flat`; in French `Tuba, à défaut de Saxhorn contrebasse si bémol`. */
+export function coverLabel(
+  cover: Instrument,
+  missing: Instrument,
+  language: Language = 'en',
+): string {
+  return `${capitalised(cover.labels[language].name)}, ${STANDS_IN[language]} ${capitalised(missing.labels[language].name)}`
+}
+
+function capitalised(name: string): string {
+  return name.charAt(0).toUpperCase() + name.slice(1)
+}
