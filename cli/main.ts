@@ -1,5 +1,5 @@
 import {Command, InvalidArgumentError, Option} from 'commander'
-import {ScoreError, toolVersion} from '../lib/index.ts'
+import {toolVersion} from '../lib/version.ts'
 import {isUsageError} from './usage.ts'
 
 const program = new Command('renotate')
@@ -216,6 +216,11 @@ function exit(code: number): void {
   process.exitCode = code
 }
 
+/** By name: to load the library before a command needs it would make every start slower. */
+function isScoreError(error: unknown): error is Error {
+  return error instanceof Error && error.name === 'ScoreError'
+}
+
 function fail(message: string): void {
   process.stderr.write(`error: ${message}\n`)
   process.exitCode = 2
@@ -230,7 +235,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 try {
   await program.parseAsync()
 } catch (error) {
-  if (error instanceof ScoreError || isUsageError(error)) fail(error.message)
+  if (isScoreError(error) || isUsageError(error)) fail(error.message)
   else if (error instanceof Error && 'exitCode' in error)
     process.exitCode = error.exitCode === 0 ? 0 : 2
   else if (error instanceof Error && 'syscall' in error) fail(error.message)

@@ -62,8 +62,10 @@ export async function* rewrite(
   for (const [id, part] of parts) {
     const own = facts.get(id)
     if (!own) continue
+    // Who it was for matters where marks may mean nothing to the new player.
+    const marked = own.words.length > 0 || own.elements.size > 0
     const around = {
-      identity: identityOf(await readFormer(score.header, id), part),
+      identity: identityOf(await readFormer(score.header, id, {family: marked}), part),
       ensemble,
       agreedKeys: keys?.agreed,
       openKey: keys?.open,

@@ -97,13 +97,8 @@ export function instrumentChangeReader(): (text: string) => InstrumentChange | u
   const verbs = readTable(changeWordTable, 'language|forms')
     .flatMap(([, forms = '']) => forms.split('; '))
     .toSorted((a, b) => b.length - a.length)
-  const names = new Set(
-    instruments.flatMap(({labels}) =>
-      Object.values(labels).flatMap(({name, plural, abbreviation}) =>
-        [name, plural, abbreviation].flatMap((form) => foldName(form).words),
-      ),
-    ),
-  )
+  // Folding every name takes longer than many a part; most parts never ask.
+  let names: ReadonlySet<string> | undefined
   return (text) => {
     const folded = foldText(text)
       .replaceAll(/[[\]().]/g, ' ')
@@ -115,9 +110,16 @@ export function instrumentChangeReader(): (text: string) => InstrumentChange | u
     if (key === undefined) return undefined
     const {keys, words} = foldName(`x in ${key}`)
     if (keys.length > 0 && words.length === 1) return {keys}
-    const isInstrument = foldName(rest).words.some((word) => names.has(word))
-    return verb !== undefined && isInstrument ? {keys: []} : undefined
+    if (verb === undefined) return undefined
+    const known = (names ??= readNameWords())
+    return foldName(rest).words.some((word) => known.has(word)) ? {keys: []} : undefined
   }
+}
+
+function readNameWords(): ReadonlySet<string> {
+  const labels = instruments.flatMap((instrument) => Object.values(instrument.labels))
+  const forms = labels.flatMap(({name, plural, abbreviation}) => [name, plural, abbreviation])
+  return new Set(forms.flatMap((form) => foldName(form).words))
 }
 
 const PLACEHOLDERS: Readonly<Record<string, string>> = {

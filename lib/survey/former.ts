@@ -9,12 +9,21 @@ export interface Former {
   readonly family?: Family
 }
 
-/** Reads who a part was for. The catalogue's names are loaded only where no standard sound tells the family. */
-export async function readFormer(header: Header, id: string): Promise<Former> {
+/**
+ * Reads who a part was for. The catalogue's names are loaded only where no standard sound tells the family, and the
+ * family only where somebody asks (`family`).
+ */
+export async function readFormer(
+  header: Header,
+  id: string,
+  asks: {readonly family: boolean},
+): Promise<Former> {
   const part = header.parts.find((each) => each.id === id)
   const {name = '', abbreviation = '', instruments: listed = []} = part ?? {}
   const sounds = listed.flatMap(({sound}) => sound ?? [])
-  const family = onlyOne(sounds.map(familyOfSound)) ?? (await familyOfName(name))
+  const family = asks.family
+    ? (onlyOne(sounds.map(familyOfSound)) ?? (await familyOfName(name)))
+    : undefined
   return {name, abbreviation, ...(family && {family})}
 }
 
