@@ -29,6 +29,9 @@ export function titleOf({
 }
 
 function placeReasons(line: Line, {fold, fit, unplayable}: Cover): string[] {
+  const [whole] = fold.folds.length === 1 ? fold.folds : []
+  const all = whole && fold.phrases.every(({octaves}) => octaves === whole.octaves)
+  if (all && unplayable.length === 0) return [`throughout ${awayBy(whole.octaves)}`]
   const moves = fold.folds.map((each) => `${measuresOf(line.facts, each)} ${awayBy(each.octaves)}`)
   const shown = moves.length > 3 ? [...moves.slice(0, 3), `${moves.length - 3} more folds`] : moves
   const lost =

@@ -46,6 +46,18 @@ const VOICES: Partial<Readonly<Record<Family, Voice>>> = {
   voices: {source: 'voice'},
 }
 
+const SOUNDED: Readonly<Record<Voice['source'], string>> = {
+  air: 'both are flutes of a kind',
+  'double reed': 'both have a double reed',
+  'single reed': 'both have a single reed',
+  lips: 'both are sounded by the lips',
+  bow: 'both are bowed',
+  'plucked string': 'both are plucked',
+  struck: 'both are struck',
+  'wind and keys': 'both have keys',
+  voice: 'both are sung',
+}
+
 /** Where the trade's list begins, and what each further place in it takes off. */
 const FIRST = 0.96
 const PLACE = 0.05
@@ -99,15 +111,15 @@ function traitsInCommon(missing: Instrument, candidate: Instrument): Kinship {
   let likeness = 0
   if (missing.family === candidate.family) {
     likeness += 0.2
-    reasons.push(`both ${missing.family.replace('-', ' ')}`)
+    reasons.push(`both are ${missing.family.replace('-', ' ')}`)
   }
   if (one && one.source === other?.source) {
     likeness += 0.3
-    if (reasons.length === 0) reasons.push(`${one.source} both`)
+    if (reasons.length === 0) reasons.push(SOUNDED[one.source])
   } else if (isReed(one) && isReed(other)) likeness += 0.15
   if (one?.bore !== undefined && one.bore === other?.bore) {
     likeness += 0.15
-    if (missing.family !== candidate.family) reasons.push(`${one.bore} bore both`)
+    if (missing.family !== candidate.family) reasons.push(`both of ${one.bore} bore`)
   }
   const apart = registersApart(missing, candidate)
   if (apart !== undefined) {
