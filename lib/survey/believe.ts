@@ -64,8 +64,27 @@ export function believe(
       partners: line.clefs.map((_, clef) => partnersOf(scene.doublings, lines, index, clef)),
     }
   })
-  let findings: Findings[] = fixed
-  let state: State = lines.map((line, index) =>
+  const named = settle(scene, fixed)
+  const settled = isSilent(scene, asked) ? orAtPitch(named, scene, fixed) : named
+  return lines.map((line, index) => ({
+    line,
+    asked: asked[index] ?? UNKNOWN,
+    judged: settled.state[index] ?? [],
+    findings: settled.findings[index] ?? emptyFindings(fixed[index]),
+  }))
+}
+
+type Fixed = Findings & {readonly hypotheses: readonly Hypothesis[]}
+
+interface Settled {
+  readonly state: State
+  readonly findings: readonly Findings[]
+}
+
+/** Starts from the names and the declarations, and judges until it hardly changes. */
+function settle(scene: Scene, fixed: readonly Fixed[]): Settled {
+  let findings: readonly Findings[] = fixed
+  let state: State = scene.lines.map((line, index) =>
     judge(fixed[index]?.hypotheses ?? [], (hypothesis) => ({
       name: hypothesis.prior,
       declared: weighDeclared(line, hypothesis, scene.concertScore),
@@ -73,18 +92,45 @@ export function believe(
   )
   for (let round = 0; round < ROUNDS; round++) {
     const whole = soundAll(scene, state)
-    findings = fixed.map((own, index) => ({...own, ...compare(scene, state, index, whole)}))
+    const before = state
+    findings = fixed.map((own, index) => ({...own, ...compare(scene, before, index, whole)}))
     const judged = fixed.map(({hypotheses}, index) =>
-      weighAll(scene, state, index, hypotheses, findings[index] ?? emptyFindings(fixed[index])),
+      weighAll(scene, before, index, hypotheses, findings[index] ?? emptyFindings(fixed[index])),
     )
     state = judged.map((each, index) => withDesks(scene, judged, index, each))
   }
-  return lines.map((line, index) => ({
-    line,
-    asked: asked[index] ?? UNKNOWN,
-    judged: state[index] ?? [],
-    findings: findings[index] ?? emptyFindings(fixed[index]),
-  }))
+  return {state, findings}
+}
+
+/** Whether the file declares nothing but octaves although some names transpose: it may stand at concert pitch. */
+function isSilent(scene: Scene, asked: readonly Asked[]): boolean {
+  const isOctave = (semitones: number): boolean => semitones % 12 === 0
+  return (
+    !scene.concertScore &&
+    scene.lines.every(({declared}) => isOctave(declared.chromatic)) &&
+    asked.some(
+      ({candidates: [first]}) => first && !isOctave(first.instrument.transposition.chromatic),
+    )
+  )
+}
+
+/**
+ * Whether a file forgets to declare transpositions or has none is one question, not one a part: both are tried, and the
+ * music of all parts together decides.
+ */
+function orAtPitch(named: Settled, scene: Scene, fixed: readonly Fixed[]): Settled {
+  const atPitch = settle({...scene, concertScore: true}, fixed)
+  return total(atPitch, true) > total(named, false) ? atPitch : named
+}
+
+/** How well everything fits. That names transpose counts for nothing in a score at pitch. */
+function total({state}: Settled, atPitch: boolean): number {
+  return state.reduce((sum, [best]) => {
+    if (!best) return sum
+    const {hypothesis, score, terms} = best
+    const waived = atPitch && hypothesis.kind === 'concert' ? terms.name : 0
+    return sum + score - terms.declared - waived
+  }, 0)
 }
 
 function emptyFindings(known: Findings | undefined): Findings {

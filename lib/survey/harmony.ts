@@ -6,14 +6,25 @@ const CELLS = 2
 const CELL = CLOCK / CELLS
 /** A note is judged by the cells in which it begins: what comes later may be a suspension. */
 const JUDGED = 2
-/** How much of the sounding harmony is taken to be spread over all twelve pitch classes, whatever sounds. */
-const SPREAD = 0.35
+/** Cells in a block: what sounds in a block and its neighbours is the key of the moment. */
+const BLOCK = 16
+
+/**
+ * What a note may be: one that is sounding in another part; one in consonance with such notes, as the third of a chord
+ * of which the others have root and fifth; one of the scale that sounds around; or anything. Shares of 1.
+ */
+const SHARES = {sounding: 0.42, consonant: 0.23, around: 0.23, any: 0.12}
+
+/** How the consonances of a sounding note share: a third or fifth above it is commoner than a fourth or sixth. */
+const CONSONANT = [0, 0, 0, 0.2, 0.22, 0.12, 0, 0.22, 0.12, 0.12, 0, 0]
 
 /** What sounds when: for each half of a quarter note the weight of the twelve pitch classes. */
 export interface Grid {
   readonly cells: number
   /** `12 * cell + pitchClass`. */
   readonly weights: Float32Array
+  /** `12 * block + pitchClass`. */
+  readonly blocks: Float32Array
 }
 
 /** How well each clef of a line fits into the harmony, moved by 0 to 11 semitones. */
@@ -26,7 +37,8 @@ export interface Consonance {
 
 export function emptyGrid(starts: Float64Array): Grid {
   const cells = Math.ceil((starts.at(-1) ?? 0) / CELL) + 1
-  return {cells, weights: new Float32Array(12 * cells)}
+  const blocks = Math.ceil(cells / BLOCK)
+  return {cells, weights: new Float32Array(12 * cells), blocks: new Float32Array(12 * blocks)}
 }
 
 /** Adds a line as it is believed to sound (semitones for each clef, one weight for each), or takes it away again. */
@@ -44,8 +56,12 @@ export function addToGrid(
     const onset = line.onset[note] ?? 0
     const first = Math.floor(onset / CELL)
     const last = Math.max(first, Math.ceil((onset + (line.duration[note] ?? 0)) / CELL) - 1)
-    for (let cell = first; cell <= last && cell < grid.cells; cell++)
-      grid.weights[12 * cell + pitchClass] = (grid.weights[12 * cell + pitchClass] ?? 0) + weight
+    for (let cell = first; cell <= last && cell < grid.cells; cell++) {
+      const at = 12 * cell + pitchClass
+      grid.weights[at] = (grid.weights[at] ?? 0) + weight
+      const block = 12 * Math.floor(cell / BLOCK) + pitchClass
+      grid.blocks[block] = (grid.blocks[block] ?? 0) + weight
+    }
   }
 }
 
@@ -54,6 +70,7 @@ export function readConsonance(grid: Grid, line: Line): Consonance {
   const mean = new Float64Array(12 * line.clefs.length)
   const notes = new Float64Array(line.clefs.length)
   const heard = new Float64Array(12)
+  const expected = new Float64Array(12)
   const last = new Int16Array(line.clefs.length).fill(-1)
   for (let note = 0; note < line.count; note++) {
     if (!((line.kind[note] ?? 0) & ATTACK)) continue
@@ -65,9 +82,9 @@ export function readConsonance(grid: Grid, line: Line): Consonance {
     const weight = (last[clef] === midi ? 0.15 : 1) * Math.min(1, total / 3)
     last[clef] = midi
     notes[clef] = (notes[clef] ?? 0) + weight
-    const even = (total * SPREAD) / 12
+    expect(heard, total, grid, Math.floor(cell / BLOCK), expected)
     for (let shift = 0; shift < 12; shift++) {
-      const share = ((heard[modulo12(midi + shift)] ?? 0) + even) / (total * (1 + SPREAD))
+      const share = expected[modulo12(midi + shift)] ?? 0
       mean[12 * clef + shift] = (mean[12 * clef + shift] ?? 0) + weight * Math.log(12 * share)
     }
   }
@@ -91,6 +108,34 @@ function hear(grid: Grid, cell: number, duration: number, heard: Float64Array): 
     }
   }
   return total
+}
+
+/** The share of each pitch class among the notes to be expected where `heard` sounds. */
+function expect(
+  heard: Float64Array,
+  total: number,
+  grid: Grid,
+  block: number,
+  expected: Float64Array,
+): void {
+  let around = 0
+  for (let pitchClass = 0; pitchClass < 12; pitchClass++) {
+    let sum = 0
+    for (let each = block - 1; each <= block + 1; each++)
+      sum += Math.max(0, grid.blocks[12 * each + pitchClass] ?? 0)
+    expected[pitchClass] = sum
+    around += sum
+  }
+  for (let pitchClass = 0; pitchClass < 12; pitchClass++) {
+    let consonant = 0
+    for (let above = 3; above < 10; above++)
+      consonant += (CONSONANT[above] ?? 0) * (heard[modulo12(pitchClass - above)] ?? 0)
+    const scale = around > 0 ? (expected[pitchClass] ?? 0) / around : 1 / 12
+    expected[pitchClass] =
+      (SHARES.sounding * (heard[pitchClass] ?? 0) + SHARES.consonant * consonant) / total +
+      SHARES.around * scale +
+      SHARES.any / 12
+  }
 }
 
 export function modulo12(value: number): number {

@@ -32,7 +32,7 @@ const USUAL = '-M2 -m3 -P5 -M6 -M9 -M13 -P4 +m3 +P4 +M2 -P8 +P8'.split(' ')
 export function readHypotheses(line: Line, asked: Asked): readonly Hypothesis[] {
   const found: Hypothesis[] = []
   for (const candidate of withOldInstruments(asked)) {
-    for (const notation of notationsOf(candidate.instrument))
+    for (const notation of notationsOf(candidate.instrument).filter((each) => covers(each, line)))
       offer(found, fromNotation(line, notation, candidate, asked))
     const modern = notationById(candidate.instrument.modernNotation ?? '')
     if (!modern) continue
@@ -51,7 +51,7 @@ export function readHypotheses(line: Line, asked: Asked): readonly Hypothesis[] 
   const [first] = asked.candidates
   // What the name leaves open may be anything, and most anything is at pitch.
   const open = 1 - asked.candidates.reduce((sum, {confidence}) => sum + confidence, 0)
-  const nameless = Math.log(Math.max(1e-4, open))
+  const nameless = Math.log(Math.max(1e-4, open)) + (first ? WEIGHTS.elsewhere : 0)
   const common = {...(first && {instrument: first.instrument}), instruments: []}
   offer(found, {
     kind: 'concert',
@@ -115,7 +115,10 @@ function fromNotation(
   if (asked.octave && octaveOf(notation) !== undefined && octaveOf(notation) !== asked.octave)
     prior += WEIGHTS.otherOctave
   if (!asked.octave && isRareOctave(notation)) prior += WEIGHTS.rareOctave
-  if (line.clefs.some((clef) => intervalIn(notation, clef) === undefined)) prior += WEIGHTS.partial
+  const isForeign = line.clefs.some(
+    (clef) => !notation.readings.some((each) => sameSign(each.clef, clef)),
+  )
+  if (isForeign && intervals.some(({chromatic}) => chromatic !== 0)) prior += WEIGHTS.foreignClef
   return {
     kind: 'notation',
     notation,
@@ -124,6 +127,15 @@ function fromNotation(
     instruments: [{instrument, prior}],
     prior,
   }
+}
+
+/** Whether the notation says something of at least one clef of the line; a single row is about its clef only. */
+function covers(notation: Notation, line: Line): boolean {
+  return line.clefs.some((clef) => intervalIn(notation, clef) !== undefined)
+}
+
+function sameSign(a: Clef, b: Clef): boolean {
+  return a.sign === b.sign && a.line === b.line
 }
 
 /** Among crooks the modern notation is no likelier than the others: the name's key decides. */

@@ -19,12 +19,15 @@ export function weighDeclared(line: Line, hypothesis: Hypothesis, concertScore: 
     const octaves = intervals.every(({chromatic}) => chromatic % 12 === 0)
     return concertScore && !octaves ? WEIGHTS.concertScore : WEIGHTS.silent
   }
+  const octavesAway = intervals.every(
+    ({chromatic}) => (chromatic - line.declared.chromatic) % 12 === 0,
+  )
   const trebleAsDeclared = intervals.every(
     (interval, clef) => line.clefs[clef]?.sign === 'F' || sameInterval(interval, line.declared),
   )
   const hasTreble = line.clefs.some(({sign}) => sign !== 'F')
   if (notation && isOld(notation) && hasTreble && trebleAsDeclared) return WEIGHTS.oldBass
-  return WEIGHTS.undeclared
+  return octavesAway ? WEIGHTS.octave : WEIGHTS.undeclared
 }
 
 /** The written signatures against the key of the others. */

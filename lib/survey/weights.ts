@@ -8,8 +8,10 @@ export const WEIGHTS = {
   other: {high: -1, medium: -2, low: -3.5},
   /** The part stands at concert pitch although its instrument transposes: a score in C. */
   concert: -2.5,
-  /** A notation that is documented for one clef only, in a line that has others. */
-  partial: -2,
+  /** A transposing notation that is not documented for one of the line's clefs. */
+  foreignClef: -2,
+  /** The part is for another instrument than any that its name may mean. */
+  elsewhere: -1.5,
   /** The notation of the instrument, an octave away. */
   displaced: -6.5,
   /** A transposition that no notation of the instrument knows, but the file declares. */
@@ -28,6 +30,8 @@ export const WEIGHTS = {
   otherOctave: -3,
   /** The file declares another transposition. */
   undeclared: -5,
+  /** The file declares it an octave away: the octave is what files lose most often, or count twice. */
+  octave: -3.5,
   /** The file declares nothing, and the part would transpose: none is a statement too, but many files forget. */
   silent: -1,
   /** The same in a file that says of itself that it stands at concert pitch. */
