@@ -1,7 +1,7 @@
 import {formatPitch, midiOf, transpose} from '../pitch/pitch.ts'
 import type {Pitch} from '../pitch/pitch.ts'
-import {greatestCommonDivisor} from './measure.ts'
 import type {Measure, Note} from './measure.ts'
+import {greatestCommonDivisor} from './ticks.ts'
 
 /**
  * One note as it sounds. Onset (from the start of the measure) and duration are exact fractions of a quarter note as

@@ -1,4 +1,4 @@
-import {stateAt} from '../musicxml/measure.ts'
+import {stateAt} from '../musicxml/in-force.ts'
 import type {Attributes, Measure} from '../musicxml/measure.ts'
 import {ORDER} from '../musicxml/order.ts'
 import {isSame, sectionAt} from '../plan/plan.ts'

@@ -1,4 +1,4 @@
-import {stateAt} from '../musicxml/measure.ts'
+import {stateAt} from '../musicxml/in-force.ts'
 import type {Measure} from '../musicxml/measure.ts'
 import {readKey} from '../musicxml/read.ts'
 import type {PartPlan, Section} from '../plan/plan.ts'

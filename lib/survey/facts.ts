@@ -1,4 +1,5 @@
-import {advance, readState, stateAt} from '../musicxml/measure.ts'
+import {advance} from '../musicxml/measure.ts'
+import {readState, stateAt} from '../musicxml/in-force.ts'
 import type {Measure, Note, Reading} from '../musicxml/measure.ts'
 import {firstContext} from '../musicxml/context.ts'
 import type {Context} from '../musicxml/context.ts'
