@@ -16,6 +16,7 @@ import type {Line} from './fit/line.ts'
 import type {Tier} from './fit/reach.ts'
 import {instrumentById, instruments} from './instruments/instrument.ts'
 import type {Instrument} from './instruments/instrument.ts'
+import {languageOfName} from './instruments/part-name.ts'
 import type {Source} from './musicxml/source.ts'
 import {findPart, openScore, readFacts} from './renotate.ts'
 import {surveyScore} from './survey/survey.ts'
@@ -61,17 +62,18 @@ export async function* writeCoverPart(
   source: Source,
   options: CoverPartOptions,
 ): AsyncGenerator<Uint8Array> {
-  const {covers, missing, roster, line} = await rank(source, options)
+  const {covers, missing, roster, line, name} = await rank(source, options)
   const {place = 1} = options
   const cover = covers[place - 1]
   if (!cover)
     throw scoreError('cover/no-such', `there are ${covers.length} covers, none is number ${place}`)
-  const player = roster?.players.find(({name}) => name === cover.player)
+  const player = roster?.players.find((each) => each.name === cover.player)
+  const language = roster?.language ?? languageOfName(name)
   yield* renotatePart(source, {
     part: line.facts.part,
     for: cover.instrument,
     to: player?.notations.find(({instruments: own}) => own.includes(cover.instrument.id)),
-    name: coverLabel(cover.instrument, missing, roster?.language),
+    name: coverLabel(cover.instrument, missing, language),
     fold: cover.tier,
     report: options.report,
     changed: options.changed,

@@ -1,3 +1,4 @@
+import {formatPartName} from '../instruments/part-name.ts'
 import type {Instrument, Language} from '../instruments/instrument.ts'
 
 /** How a part says for whom it stands in (renotation-rules N4; `covering` is our choice among the English ones). */
@@ -16,9 +17,6 @@ export function coverLabel(
   missing: Instrument,
   language: Language = 'en',
 ): string {
-  return `${capitalised(cover.labels[language].name)}, ${STANDS_IN[language]} ${capitalised(missing.labels[language].name)}`
-}
-
-function capitalised(name: string): string {
-  return name.charAt(0).toUpperCase() + name.slice(1)
+  const [name, other] = [cover, missing].map((each) => formatPartName(each, language).name)
+  return `${name}, ${STANDS_IN[language]} ${other}`
 }

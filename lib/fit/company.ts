@@ -20,11 +20,10 @@ export interface Loss {
 
 /** How far another part doubles a line. */
 export function doublingOf(line: Line, other: Line): Doubling {
-  const attacks = byStart(other)
   const octaves = new Map<number, number>()
   let matches = 0
   for (const {start, low} of line.attacks) {
-    const tone = attacks.get(start)?.tones.find(({midi}) => (midi - low) % 12 === 0)
+    const tone = other.byStart.get(start)?.tones.find(({midi}) => (midi - low) % 12 === 0)
     if (!tone) continue
     matches++
     const away = (tone.midi - low) / 12
@@ -39,12 +38,11 @@ export function doublingOf(line: Line, other: Line): Doubling {
 
 /** What `own` loses when its player covers `missing`, with `others` still playing. */
 export function lossOf(own: Line, missing: Line, others: readonly Line[]): Loss {
-  const starts = others.map(byStart)
   const busy = overlapping(own.attacks, missing.attacks)
   const essential = busy.filter(
     ({start, high}) =>
-      !starts.some((attacks) =>
-        attacks.get(start)?.tones.some(({midi}) => (midi - high) % 12 === 0),
+      !others.some(({byStart}) =>
+        byStart.get(start)?.tones.some(({midi}) => (midi - high) % 12 === 0),
       ),
   )
   const occupied = overlapping(missing.attacks, own.attacks)
@@ -65,10 +63,6 @@ function overlapping(attacks: readonly Attack[], others: readonly Attack[]): Att
     const coming = others[next]
     return until > start || (coming !== undefined && coming.start < end)
   })
-}
-
-function byStart({attacks}: Line): ReadonlyMap<number, Attack> {
-  return new Map(attacks.map((attack) => [attack.start, attack]))
 }
 
 function share(count: number, {attacks}: Line): number {

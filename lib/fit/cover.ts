@@ -3,7 +3,8 @@ import {fifthsOf} from '../pitch/interval.ts'
 import {isTraditional, majorTonic, transposeKey} from '../pitch/key.ts'
 import {doublingOf, lossOf} from './company.ts'
 import type {Doubling, Loss} from './company.ts'
-import {isBreathless} from './effort.ts'
+import {isBreathless, measureLasting} from './effort.ts'
+import type {Lasting} from './effort.ts'
 import {measureFit} from './fit.ts'
 import type {Fit} from './fit.ts'
 import {foldLine} from './fold.ts'
@@ -93,11 +94,12 @@ export function rankCovers(request: CoverRequest): Cover[] {
     line,
     others.map((other) => other.line),
   )
+  const lasting = measureLasting(line)
   const covers = candidates.flatMap((candidate): Cover[] => {
     const reach = reachOf(candidate.instrument, candidate.tier)
     if (!reach) return []
     const fold = foldLine(line, reach, {surroundings})
-    return [judge(request, candidate, reach, fold)]
+    return [judge(request, candidate, {reach, fold, lasting})]
   })
   return covers.toSorted((a, b) => b.score - a.score || a.fold.cost - b.fold.cost)
 }
@@ -141,11 +143,14 @@ export function describeSignature(fifths: number): string {
 function judge(
   {line, missing, others, byId}: CoverRequest,
   candidate: Candidate,
-  reach: Reach,
-  fold: FoldPlan,
+  {
+    reach,
+    fold,
+    lasting,
+  }: {readonly reach: Reach; readonly fold: FoldPlan; readonly lasting: Lasting},
 ): Cover {
   const {instrument} = candidate
-  const fit = measureFit(line, instrument, fold)
+  const fit = measureFit(line, instrument, fold, lasting)
   const kinship = kinshipOf(missing, instrument, byId)
   const own = others.find(({part}) => part === candidate.part)
   const rest = others.filter((other) => other !== own).map((other) => other.line)

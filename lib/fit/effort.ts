@@ -68,37 +68,57 @@ export function isBreathless({tone, breath, limit}: Effort): boolean {
   return limit !== undefined && (tone.seconds > limit || breath.seconds > PHRASE * limit)
 }
 
-export function measureEffort(
-  line: Line,
-  instrument: Instrument,
-  phrases: readonly FoldedPhrase[],
-): Effort {
-  const range = instrument.ranges.tutti ?? instrument.ranges.pro
-  const high = range ? keysOf(range)[1] - HIGH : Infinity
-  const octaves = octavesByAttack(phrases)
-  const limit = breathLimit(instrument)
-  let played = 0
-  let above = 0
+/** What of the effort is the same whoever plays. */
+export interface Lasting extends Pick<Effort, 'stretch' | 'tone' | 'breath' | 'assumed'> {
+  /** Of each attack, in seconds. */
+  readonly seconds: readonly number[]
+}
+
+export function measureLasting(line: Line): Lasting {
   let tone: Span = {seconds: 0}
-  line.attacks.forEach((attack, index) => {
-    const seconds = secondsBetween(line.clock, attack.start, attack.end)
-    played += seconds
-    if (attack.high + 12 * (octaves[index] ?? 0) > high) above += seconds
-    tone = longer(tone, seconds, attack)
+  const seconds = line.attacks.map((attack) => {
+    const own = secondsBetween(line.clock, attack.start, attack.end)
+    tone = longer(tone, own, attack)
+    return own
   })
   return {
-    stretch: longestRun(line, (before, next) => next.start - before.end < 1),
-    high: played === 0 ? 0 : above / played,
+    seconds,
     tone,
+    stretch: longestRun(line, (before, next) => next.start - before.end < 1),
     breath: longestRun(line, (before, next) => before.slurred && next.start - before.end < BREATH),
-    ...(limit !== undefined && {limit}),
     assumed: line.clock.assumed,
   }
 }
 
+/** The effort for one instrument; `octaves` by which each attack is moved. */
+export function measureEffort(
+  line: Line,
+  instrument: Instrument,
+  octaves: readonly number[],
+  {seconds, ...lasting}: Lasting,
+): Effort {
+  const range = instrument.ranges.tutti ?? instrument.ranges.pro
+  const high = range ? keysOf(range)[1] - HIGH : Infinity
+  const limit = breathLimit(instrument)
+  let played = 0
+  let above = 0
+  line.attacks.forEach((attack, index) => {
+    const own = seconds[index] ?? 0
+    played += own
+    if (attack.high + 12 * (octaves[index] ?? 0) > high) above += own
+  })
+  return {
+    ...lasting,
+    high: played === 0 ? 0 : above / played,
+    ...(limit !== undefined && {limit}),
+  }
+}
+
 /** For each attack the octaves by which its phrase is moved. */
-export function octavesByAttack(phrases: readonly FoldedPhrase[]): number[] {
-  return phrases.flatMap(({from, to, octaves}) => Array<number>(to - from + 1).fill(octaves))
+export function octavesByAttack(count: number, phrases: readonly FoldedPhrase[]): number[] {
+  const all = Array<number>(count).fill(0)
+  for (const {from, to, octaves} of phrases) all.fill(octaves, from, to + 1)
+  return all
 }
 
 function longestRun(line: Line, goesOn: (before: Attack, next: Attack) => boolean): Span {

@@ -1,6 +1,6 @@
 import type {Instrument} from '../instruments/instrument.ts'
-import {measureEffort, octavesByAttack} from './effort.ts'
-import type {Effort} from './effort.ts'
+import {measureEffort, measureLasting, octavesByAttack} from './effort.ts'
+import type {Effort, Lasting} from './effort.ts'
 import type {FoldPlan} from './fold.ts'
 import type {Line, Tone} from './line.ts'
 import {TIERS, keysOf} from './reach.ts'
@@ -37,10 +37,13 @@ export interface Outside {
 }
 
 /** Measures a line on an instrument, as the fold plan has it played or, without one, at pitch. */
-export function measureFit(line: Line, instrument: Instrument, plan?: FoldPlan): Fit {
-  const whole = {from: 0, to: line.attacks.length - 1, seam: 6, octaves: 0} as const
-  const phrases = plan?.phrases ?? (line.attacks.length > 0 ? [whole] : [])
-  const octaves = octavesByAttack(phrases)
+export function measureFit(
+  line: Line,
+  instrument: Instrument,
+  plan?: FoldPlan,
+  lasting: Lasting = measureLasting(line),
+): Fit {
+  const octaves = octavesByAttack(line.attacks.length, plan?.phrases ?? [])
   const played = line.attacks.flatMap(({tones}, index) =>
     tones.map((tone) => ({tone, key: tone.midi + 12 * (octaves[index] ?? 0)})),
   )
@@ -49,19 +52,12 @@ export function measureFit(line: Line, instrument: Instrument, plan?: FoldPlan):
     const range = instrument.ranges[tier]
     if (!range) return []
     const [low, high] = keysOf(range)
-    const outside = played.flatMap(({tone, key}) => {
-      const by = key < low ? key - low : key > high ? key - high : 0
-      return by === 0 ? [] : [{tone, key, by}]
-    })
+    const outside = played
+      .filter(({key}) => key < low || key > high)
+      .map((each) => ({...each, by: each.key - (each.key < low ? low : high)}))
     const lost = outside.reduce((sum, {tone}) => sum + tone.end - tone.start, 0)
-    return [
-      {
-        tier,
-        notes: played.length === 0 ? 1 : 1 - outside.length / played.length,
-        time: time === 0 ? 1 : 1 - lost / time,
-        outside,
-      },
-    ]
+    const notes = played.length === 0 ? 1 : 1 - outside.length / played.length
+    return [{tier, notes, time: time === 0 ? 1 : 1 - lost / time, outside}]
   })
   const ambitus = played.reduce(
     ({low, high}, {key}) => ({low: Math.min(low, key), high: Math.max(high, key)}),
@@ -71,7 +67,7 @@ export function measureFit(line: Line, instrument: Instrument, plan?: FoldPlan):
     notes: played.length,
     ...(played.length > 0 && {ambitus}),
     tiers,
-    effort: measureEffort(line, instrument, phrases),
+    effort: measureEffort(line, instrument, octaves, lasting),
     lacks: lacksOf(line, instrument),
   }
 }

@@ -41,6 +41,8 @@ export interface Line {
   readonly clock: Clock
   readonly tones: readonly Tone[]
   readonly attacks: readonly Attack[]
+  /** The attacks by their start. */
+  readonly byStart: ReadonlyMap<number, Attack>
 }
 
 /** Quarters after which a tie or a beam that leads nowhere is forgotten: a file's slip. */
@@ -104,7 +106,8 @@ export function lineOf(facts: PartFacts, clock: Clock): Line {
     mark(attack, flags)
     if (flags & NOTE.tiedTo) open.set(key, tone)
   }
-  return {facts, clock, tones, attacks}
+  const byStart = new Map(attacks.map((attack) => [attack.start, attack]))
+  return {facts, clock, tones, attacks, byStart}
 }
 
 type Mutable<T> = {-readonly [Key in keyof T]: T[Key]}

@@ -53,16 +53,6 @@ function inReach(key: number, {low, high}: Reach): boolean {
 }
 
 /** Whether a line strikes the same note in any octave when the tone begins. */
-function soundsWith(line: Line, tone: Tone): boolean {
-  let low = 0
-  let high = line.attacks.length
-  while (low < high) {
-    const middle = (low + high) >> 1
-    if ((line.attacks[middle]?.start ?? 0) < tone.start) low = middle + 1
-    else high = middle
-  }
-  for (let at = low; line.attacks[at]?.start === tone.start; at++) {
-    if (line.attacks[at]?.tones.some(({midi}) => (midi - tone.midi) % 12 === 0)) return true
-  }
-  return false
+function soundsWith({byStart}: Line, tone: Tone): boolean {
+  return byStart.get(tone.start)?.tones.some(({midi}) => (midi - tone.midi) % 12 === 0) ?? false
 }
