@@ -183,8 +183,10 @@ export function advance(context: Context, measure: Measure): Context {
     }
   let {everyStaff, divisions} = context
   const staves = [...context.staves]
+  // Divisions count for what follows in the document, wherever in the measure that stands.
+  for (const {element} of measure.attributes)
+    divisions = childNumber(measure.text, element, 'divisions') || divisions
   for (const attributes of inOrder(measure.attributes)) {
-    divisions = childNumber(measure.text, attributes.element, 'divisions') || divisions
     const count = childNumber(measure.text, attributes.element, 'staves') ?? 1
     while (staves.length < Math.min(count, 64)) staves.push(everyStaff)
     for (const {staff, change} of attributes.changes) {

@@ -5,6 +5,7 @@ import {isSame, sectionAt} from '../plan/plan.ts'
 import type {PartPlan} from '../plan/plan.ts'
 import type {NewElement} from '../xml/build.ts'
 import {element as create, printElement} from '../xml/build.ts'
+import {childrenNamed} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
 import {insertAfter, insertBefore, insertChild, removeElement, replaceElement} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
@@ -42,7 +43,11 @@ export const attributes: Rule = {
         ]
     for (const {edits} of changes) yield* edits
     const removed = new Set(changes.flatMap((each) => each.removed))
-    const added = changes.flatMap((each) => each.added)
+    const added = withoutForbidden(
+      measure,
+      removed,
+      changes.flatMap((each) => each.added),
+    )
     const holders = new Map<Attributes, NewElement[]>()
     const homeless = new Map<number, NewElement[]>()
     for (const {onset, element} of added) {
@@ -90,6 +95,12 @@ function* editHolder(
 ): Iterable<Edit> {
   const kept = holder.children.filter((each) => !removed.has(each))
   const last = holder.children.at(-1)
+  if (last === undefined && added.length > 0) {
+    yield insertChild(measure.text, holder, 'attributes', [], (margin, indent) =>
+      added.map((each) => printElement(each, margin, indent)).join(margin),
+    )
+    return
+  }
   const isEmptied = kept.length === 0 && last !== undefined
   if (isEmptied && hasRemarks(measure.text, holder)) {
     // A comment between signs that go outlives them.
@@ -120,6 +131,22 @@ function* editHolder(
       (margin, indent) => printElement(each, margin, indent),
     )
   }
+}
+
+/** The schema wants a transposition or what is for the part, not both: the transposition is what sounds. */
+function withoutForbidden(
+  measure: Measure,
+  removed: ReadonlySet<Element>,
+  added: Changes['added'],
+): Changes['added'] {
+  const isStated = (onset: number): boolean =>
+    added.some((each) => each.onset === onset && each.element.name === 'transpose') ||
+    measure.attributes.some(
+      (holder) =>
+        holder.onset === onset &&
+        childrenNamed(holder.element, 'transpose').some((each) => !removed.has(each)),
+    )
+  return added.filter(({onset, element}) => element.name !== 'for-part' || !isStated(onset))
 }
 
 function hasRemarks(text: string, holder: Element): boolean {

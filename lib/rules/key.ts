@@ -5,11 +5,11 @@ import type {PartPlan, Section} from '../plan/plan.ts'
 import {sectionAt} from '../plan/plan.ts'
 import {isTraditional, sameKey} from '../pitch/key.ts'
 import type {Key} from '../pitch/key.ts'
-import {element as create} from '../xml/build.ts'
+import {element as create, printElement} from '../xml/build.ts'
 import type {NewElement} from '../xml/build.ts'
 import {attributeValue, child, textOf} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
-import {setText} from '../xml/edit.ts'
+import {marginBefore, setText} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
 import {accidentalFor} from './accidental-sign.ts'
 import type {Changes} from './attributes.ts'
@@ -28,6 +28,10 @@ export function keyChanges(measure: Measure, plan: PartPlan): Changes {
       const staves = number > 0 ? [number] : plan.staves.map((_, index) => index + 1)
       found.push(...staves.map((staff) => ({onset, staff})))
       const was = readKey(measure.text, element)
+      if (staves.every((staff) => isKeyless(measure, plan, staff, onset))) {
+        removed.push(element)
+        continue
+      }
       const wanted = staves.map((staff) => wantedKey(measure, plan, staff, onset))
       const [first] = wanted.filter((each) => each !== undefined)
       if (!was || !first) continue
@@ -37,7 +41,10 @@ export function keyChanges(measure: Measure, plan: PartPlan): Changes {
           const key = each?.key ?? was
           added.push({onset, element: createKey(key, index + 1, modeOf(measure.text, element))})
         })
-      } else if (isRedundant(measure, staves[0] ?? 1, onset, first, was)) removed.push(element)
+      } else if (
+        staves.every((staff, index) => isRedundant(measure, staff, onset, wanted[index], was))
+      )
+        removed.push(element)
       else edits.push(...editKey(measure.text, element, was, first))
     }
   }
@@ -78,6 +85,12 @@ function wantedKey(
   return {key: section.key, before: isStart(before, section) ? undefined : before?.key}
 }
 
+/** The part that comes back to where it was never stated a key. */
+function isKeyless(measure: Measure, plan: PartPlan, staff: number, onset: number): boolean {
+  const section = sectionAt(plan, staff, {measure: measure.index, onset: onset / measure.ticks})
+  return section !== undefined && !section.untouched && section.key === undefined
+}
+
 function isStart(before: Section | undefined, section: Section): boolean {
   return before === section && section.measure === 0 && section.onset === 0
 }
@@ -86,10 +99,14 @@ function isRedundant(
   measure: Measure,
   staff: number,
   onset: number,
-  wanted: WantedKey,
+  wanted: WantedKey | undefined,
   was: Key,
 ): boolean {
-  if ((measure.index === 0 && onset === 0) || !wanted.before || !sameKey(wanted.before, wanted.key))
+  if (
+    (measure.index === 0 && onset === 0) ||
+    !wanted?.before ||
+    !sameKey(wanted.before, wanted.key)
+  )
     return false
   const wasBefore = stateAt(measure, staff, onset, {before: true}).key
   return wasBefore === undefined || !sameKey(wasBefore, was)
@@ -101,6 +118,10 @@ function* editKey(
   was: Key,
   {key, before}: WantedKey,
 ): Iterable<Edit> {
+  if (isTraditional(key) !== isTraditional(was)) {
+    yield replaceContent(text, element, key)
+    return
+  }
   const cancel = child(element, 'cancel')
   if (cancel && before && isTraditional(before) && Number(textOf(text, cancel)) !== before.fifths) {
     yield setText(cancel, String(before.fifths))
@@ -109,7 +130,6 @@ function* editKey(
   if (isTraditional(key)) {
     const fifths = child(element, 'fifths')
     if (fifths) yield setText(fifths, String(key.fifths))
-    else yield replaceContent(element, text, key)
     return
   }
   yield* editSigns(text, element, key)
@@ -140,13 +160,18 @@ function* editSigns(
   }
 }
 
-/** A signature given sign by sign that becomes a plain one, in a part that prints none. */
-function replaceContent(element: Element, text: string, key: {readonly fifths: number}): Edit {
-  const [first] = element.children
-  const last = element.children.at(-1)
-  if (!first || !last)
-    return {start: element.contentStart, end: element.contentEnd, text: text.slice(0, 0)}
-  return {start: first.start, end: last.end, text: `<fifths>${key.fifths}</fifths>`}
+/** A signature given sign by sign that becomes a plain one, in a part that prints none; or that comes back. */
+function replaceContent(text: string, element: Element, key: Key): Edit {
+  const [first = element] = element.children
+  const last = element.children.at(-1) ?? element
+  const margin = marginBefore(text, first.start)
+  const {content = []} = createKey(key, undefined, undefined)
+  const printed = typeof content === 'string' ? [] : content
+  return {
+    start: first.start,
+    end: last.end,
+    text: printed.map((each) => printElement(each, margin, '')).join(margin),
+  }
 }
 
 function modeOf(text: string, element: Element): string | undefined {

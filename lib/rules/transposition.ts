@@ -52,7 +52,7 @@ export function transpositionChanges(measure: Measure, plan: PartPlan): Changes 
           added.push({onset, element: createTranspose(each.now, staves[index])})
         })
       } else if (sameInterval(was.interval, first.now.interval)) continue
-      else if (isSaid(first)) removed.push(element)
+      else if (wanted.every(isSaid)) removed.push(element)
       else edits.push(...editTranspose(measure.text, element, first.now.interval))
     }
   }

@@ -134,7 +134,9 @@ function insertOnlyChild(
   if (parent.contentStart === parent.end) {
     return {start: parent.end - 2, end: parent.end, text: `>${printed}</${parent.name}>`}
   }
-  return {start: parent.contentStart, end: parent.contentEnd, text: printed}
+  // What is not white space there is a comment: it stays.
+  const said = text.slice(parent.contentStart, parent.contentEnd).trimEnd()
+  return {start: parent.contentStart + said.length, end: parent.contentEnd, text: printed}
 }
 
 /** By how much the file indents a child: what the child's margin has beyond its parent's; nothing on one line. */

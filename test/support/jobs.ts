@@ -1,6 +1,7 @@
 import type {Diagnostic} from '../../lib/diagnostic.ts'
 import {instrumentById} from '../../lib/instruments/instrument.ts'
 import {soundingNotes} from '../../lib/musicxml/sounding.ts'
+import type {SoundingNote} from '../../lib/musicxml/sounding.ts'
 import type {Source} from '../../lib/musicxml/source.ts'
 import type {PartJob} from '../../lib/plan/job.ts'
 import {openScore, readFacts, readMeasures, rewrite} from '../../lib/renotate.ts'
@@ -63,18 +64,23 @@ export async function factsOf(source: Source | Uint8Array, part: string): Promis
   return own
 }
 
-/** A line a pitched note: where it is, what is written and what sounds. */
-export async function linesOf(source: Source | Uint8Array, part: string): Promise<string[]> {
+/** A pitched note as it is written and as it sounds; `index` is its measure's. */
+export interface HeardNote extends SoundingNote {
+  readonly index: number
+}
+
+export async function notesOf(source: Source | Uint8Array, part: string): Promise<HeardNote[]> {
   const score = await openScore(toSource(source))
-  const lines: string[] = []
+  const notes: HeardNote[] = []
   for await (const measure of readMeasures(score, (id) => id === part, undefined, silent)) {
-    for (const note of soundingNotes(measure)) {
-      lines.push(
-        `${measure.index} ${note.onset}+${note.duration} ${note.staff}/${note.voice} ${note.written} = ${note.pitch}`,
-      )
-    }
+    for (const note of soundingNotes(measure)) notes.push({...note, index: measure.index})
   }
-  return lines
+  return notes
+}
+
+/** Where a note is: measure, onset and duration, staff and voice. */
+export function placeOf({index, onset, duration, staff, voice}: HeardNote): string {
+  return `${index} ${onset}+${duration} ${staff}/${voice}`
 }
 
 /** A line a change of clef, key or transposition, on any staff. */
