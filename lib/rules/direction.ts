@@ -3,10 +3,11 @@ import type {Measure, Positioned} from '../musicxml/measure.ts'
 import type {PartPlan} from '../plan/plan.ts'
 import type {Element} from '../xml/element.ts'
 import {attribute, attributeValue, child, childrenNamed} from '../xml/element.ts'
-import {removeAttribute, removeElement} from '../xml/edit.ts'
+import {removeAttribute} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
 import type {Report} from '../diagnostic.ts'
 import {removedOctaveShifts} from './octave-line.ts'
+import {remarksIn, removeMusic} from './rule.ts'
 import type {Rule} from './rule.ts'
 import {directionTechniques, PLAYBACK} from './technique-direction.ts'
 
@@ -70,12 +71,11 @@ function* editDirection(
   }
   yield* changes.edits
   for (const type of types) {
-    if (goneTypes.includes(type)) yield removeElement(measure.text, type)
-    else
-      for (const each of type.children) if (gone.has(each)) yield removeElement(measure.text, each)
+    if (goneTypes.includes(type)) yield removeMusic(measure.text, type)
+    else for (const each of type.children) if (gone.has(each)) yield removeMusic(measure.text, each)
   }
   if (!sound) return
-  if (silenced) yield removeElement(measure.text, sound)
+  if (silenced) yield removeMusic(measure.text, sound)
   else yield* playbackEdits(sound, plan)
 }
 
@@ -94,22 +94,22 @@ function* editSound(
     message: `the playback instruction ${gone.map(({name}) => name).join(', ')} is left out`,
     at: placeOf(measure, sound),
   })
-  if (isSilenced(sound, plan)) yield removeElement(measure.text, sound)
+  if (isSilenced(sound, plan)) yield removeMusic(measure.text, sound)
   else yield* playbackEdits(sound, plan)
 }
 
 /** Removes a direction but for some children, which may stand in a measure by themselves. */
 function* unwrap(text: string, element: Element, kept: readonly Element[]): Iterable<Edit> {
   if (kept.length === 0) {
-    yield removeElement(text, element)
+    yield removeMusic(text, element)
     return
   }
   let from = element.start
   for (const each of kept) {
-    yield {start: from, end: each.start, text: ''}
+    yield {start: from, end: each.start, text: remarksIn(text.slice(from, each.start))}
     from = each.end
   }
-  yield {start: from, end: element.end, text: ''}
+  yield {start: from, end: element.end, text: remarksIn(text.slice(from, element.end))}
 }
 
 function playbackOf(sound: Element, plan: PartPlan) {

@@ -19,6 +19,7 @@ import type {Rule} from './rule.ts'
 export const identity: Rule = {
   name: 'identity',
   owns: [
+    'credit-words',
     'part-link',
     'part-name',
     'part-name-display',

@@ -4,6 +4,7 @@ import type {Element} from '../xml/element.ts'
 import {attribute, attributeValue, child, childrenNamed, descendant} from '../xml/element.ts'
 import {removeAttribute, removeElement, setAttribute} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
+import {removeMusic} from './rule.ts'
 import type {Rule} from './rule.ts'
 
 /** Where systems and pages of the score begin, and how far its staves stand apart. */
@@ -11,28 +12,17 @@ const BREAKS = ['staff-spacing', 'new-system', 'new-page', 'blank-page', 'page-n
 const DISTANCES = ['page-layout', 'system-layout', 'staff-layout', 'measure-layout']
 
 /**
- * Takes the layout of the score out of a part, when asked: line and page breaks, widths, distances, and horizontal
- * places that were measured in those widths. What a part keeps says nothing about pages.
+ * Takes the layout of the score out of a part, when asked: line and page breaks, widths and distances.
  */
 export const layout: Rule = {
   name: 'layout',
-  owns: [
-    ...BREAKS.map((name) => `print@${name}`),
-    ...DISTANCES,
-    'print',
-    'measure@width',
-    'note@default-x',
-  ],
+  owns: [...BREAKS.map((name) => `print@${name}`), ...DISTANCES, 'print', 'measure@width'],
   *rewrite(measure, plan) {
     if (plan.layout === 'keep') return
     const width = measure.root.name === 'measure' && attribute(measure.root, 'width')
     if (width) yield removeAttribute(width)
     for (const {element} of measure.others)
       if (element.name === 'print') yield* editPrint(measure.text, element)
-    for (const {element} of measure.notes) {
-      const place = attribute(element, 'default-x')
-      if (place) yield removeAttribute(place)
-    }
   },
 }
 
@@ -40,12 +30,12 @@ function* editPrint(text: string, print: Element): Iterable<Edit> {
   const kept = print.children.filter(({name}) => !DISTANCES.includes(name))
   const attributes = print.attributes.filter(({name}) => !BREAKS.includes(name))
   if (kept.length === 0 && attributes.length === 0) {
-    yield removeElement(text, print)
+    yield removeMusic(text, print)
     return
   }
   for (const each of print.attributes) if (BREAKS.includes(each.name)) yield removeAttribute(each)
   for (const each of print.children)
-    if (DISTANCES.includes(each.name)) yield removeElement(text, each)
+    if (DISTANCES.includes(each.name)) yield removeMusic(text, each)
 }
 
 /**

@@ -8,6 +8,8 @@ import type {Respelling} from '../plan/spelling.ts'
 import type {Pitch} from '../pitch/pitch.ts'
 import {staffPosition} from '../staff/clef.ts'
 import {childNumber} from '../xml/element.ts'
+import type {Element} from '../xml/element.ts'
+import {removeElement} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
 
 /** One musical concern: it alone may edit the elements it owns. */
@@ -83,6 +85,18 @@ export function positionsOf(
     from: staffPosition(written, note.state.clef) + (line?.steps ?? 0),
     to: staffPosition(target.written, target.section.clef) + drawn,
   }
+}
+
+/** Removes an element, but not the comments and instructions in it: they are the encoder's, not the music's. */
+export function removeMusic(text: string, element: Element): Edit {
+  const edit = removeElement(text, element)
+  const remarks = remarksIn(text.slice(element.start, element.end))
+  return remarks === '' ? edit : {...edit, text: text.slice(edit.start, element.start) + remarks}
+}
+
+/** The comments and instructions of a text. */
+export function remarksIn(text: string): string {
+  return text.match(/<!--[\s\S]*?-->|<\?[\s\S]*?\?>/g)?.join('') ?? ''
 }
 
 /** The section that something between the notes falls in, by its own staff. */

@@ -71,11 +71,15 @@ export function told(
   to?: string,
 ): Diagnostic {
   const {remark} = technique
-  const done = {removed: 'is left out', translated: 'is translated', kept: 'is kept'}[outcome]
+  const done = {
+    removed: 'is left out: the player cannot follow it',
+    translated: 'is translated: the player cannot follow it',
+    kept: 'is kept, though the player may not be able to follow it',
+  }[outcome]
   return {
     code: `technique/${outcome}`,
     severity: outcome === 'kept' || remark !== undefined ? 'warning' : 'info',
-    message: `“${from}”, which the player cannot follow, ${done}${remark === undefined ? '' : `: ${remark}`}`,
+    message: `“${from}” ${done}${remark === undefined ? '' : `; ${remark}`}`,
     actual: from,
     ...(to !== undefined && {expected: to}),
   }

@@ -6,10 +6,9 @@ import type {Measure, Note} from '../musicxml/measure.ts'
 import type {PartPlan} from '../plan/plan.ts'
 import type {Element} from '../xml/element.ts'
 import {child, childrenNamed, textOf} from '../xml/element.ts'
-import {removeElement} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
 import type {Rule} from './rule.ts'
-import {sectionOf} from './rule.ts'
+import {removeMusic, sectionOf} from './rule.ts'
 import {follows, told} from './technique-direction.ts'
 
 /** What else a harmonic's note may be: not sounding, so that its mark has to stay. */
@@ -23,7 +22,7 @@ const DIAMONDS = new Set(['diamond', 'harmonic', 'open-diamond'])
  */
 export const technique: Rule = {
   name: 'technique',
-  owns: ['technical', 'notehead', 'staff-tuning', 'capo'],
+  owns: ['notations', 'technical', 'notehead', 'staff-tuning', 'capo'],
   *rewrite(measure, plan, report) {
     if (!plan.techniques) return
     for (const note of measure.notes) yield* editNote(measure, plan, note, report)
@@ -52,17 +51,17 @@ function* editNote(measure: Measure, plan: PartPlan, note: Note, report: Report)
       ({children}, index) => children.length > 0 && children.length === gone[index]?.length,
     )
     if (emptied.length > 0 && emptied.length === notations.children.length) {
-      yield removeElement(measure.text, notations)
+      yield removeMusic(measure.text, notations)
     } else {
       for (const [index, each] of technicals.entries()) {
-        if (emptied.includes(each)) yield removeElement(measure.text, each)
-        else for (const mark of gone[index] ?? []) yield removeElement(measure.text, mark)
+        if (emptied.includes(each)) yield removeMusic(measure.text, each)
+        else for (const mark of gone[index] ?? []) yield removeMusic(measure.text, mark)
       }
     }
     const notehead = child(note.element, 'notehead')
     const harmonic = gone.flat().some(({name}) => name === 'harmonic')
     if (harmonic && notehead && DIAMONDS.has(textOf(measure.text, notehead)))
-      yield removeElement(measure.text, notehead)
+      yield removeMusic(measure.text, notehead)
   }
 }
 
@@ -131,7 +130,7 @@ function* editTuning(
     if (first)
       report({...told(known, stays ? 'kept' : 'removed', each.name), at: placeOf(measure, each)})
     first = false
-    if (!stays) yield removeElement(measure.text, each)
+    if (!stays) yield removeMusic(measure.text, each)
   }
 }
 

@@ -18,7 +18,7 @@ const source = scoreOf({
   before,
   measures: [
     `<print new-page="yes" page-number="3"><staff-layout><staff-distance>65</staff-distance></staff-layout><measure-numbering>system</measure-numbering></print>${wholeNote('A4')}`,
-    `<print new-system="yes"/>${wholeNote('A4').replace('<note>', '<note default-x="80" dynamics="90">')}`,
+    `<print new-system="yes"/>${wholeNote('A4')}`,
   ],
 }).replace('<measure number="2">', '<measure number="2" width="310">')
 
@@ -31,8 +31,7 @@ it('takes the layout of the score out of a part, when asked', async () => {
       .replace(/\s*<staff-layout><staff-distance>80.*<\/staff-layout>/, '')
       .replace(/<print new-page.*?<\/staff-layout>/, '<print>')
       .replace('<print new-system="yes"/>', '')
-      .replace(' width="310"', '')
-      .replace(' default-x="80"', ''),
+      .replace(' width="310"', ''),
   )
   expect(told).toEqual([])
 })

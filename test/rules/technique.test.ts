@@ -288,3 +288,16 @@ it('tells chords, slides and tremolos once, with their number', async () => {
     '1 note stands in chords: they need further players, or have to go',
   ])
 })
+
+it('keeps the comments in what goes', async () => {
+  const note = wholeNote(
+    'A4',
+    '<notations><!-- x --><technical><up-bow/><!-- y --></technical></notations>',
+  )
+  const {text} = await renotated(
+    {measures: [direction('<!-- z --><damp/>', '<sound tempo="60"/>') + note]},
+    'flute',
+  )
+  expect(text).toContain('<!-- z --><sound tempo="60"/>')
+  expect(text).toContain('<!-- x --><!-- y --></note>')
+})

@@ -43,11 +43,12 @@ export function remarks(score: string): string[] {
   return score.match(/<!--[\s\S]*?-->|<\?[\s\S]*?\?>/g) ?? []
 }
 
-/** `attributes` is a rule's own as a holder: what else stands in it is not. */
+/** These are a rule's own as holders: what else stands in them is not. */
+const holders = new Set(['attributes', 'notations'])
+
 function isOwned(path: readonly string[]): boolean {
-  const last = path.at(-1)
-  if (last === 'attributes') return true
-  return path.some((name) => name !== 'attributes' && ownedElements.has(name))
+  if (holders.has(path.at(-1) ?? '')) return true
+  return path.some((name) => !holders.has(name) && ownedElements.has(name))
 }
 
 function withoutOwned(name: string, tag: string): string {
