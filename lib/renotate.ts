@@ -5,7 +5,7 @@ import {firstContext} from './musicxml/context.ts'
 import type {Header} from './musicxml/header.ts'
 import {readHeader, unwantedEntries} from './musicxml/header.ts'
 import {advance} from './musicxml/measure.ts'
-import type {Reading} from './musicxml/measure.ts'
+import type {Measure, Reading} from './musicxml/measure.ts'
 import {createWriter} from './musicxml/source.ts'
 import {isKeyless, planPart} from './plan/decide.ts'
 import {identityOf} from './plan/identity.ts'
@@ -15,6 +15,7 @@ import type {PartPlan} from './plan/plan.ts'
 import {editConcertFlag} from './rules/concert.ts'
 import {editCredits} from './rules/credit.ts'
 import {rules} from './rules/index.ts'
+import {withTargets} from './rules/rule.ts'
 import {editLayout} from './rules/layout.ts'
 import {cutFrames, measureOf, readAgreedKeys, readFacts, readingOf} from './score.ts'
 import type {Score} from './score.ts'
@@ -63,7 +64,7 @@ export async function* rewrite(
     const own = facts.get(id)
     if (!own) continue
     // Who it was for matters where marks may mean nothing to the new player.
-    const marked = own.words.length > 0 || own.elements.size > 0
+    const marked = part.for !== undefined && (own.words.length > 0 || own.elements.size > 0)
     const around = {
       identity: identityOf(await readFormer(score.header, id, {family: marked}), part),
       ensemble,
@@ -108,7 +109,7 @@ async function* write(
       const context = contexts.get(plan.part) ?? firstContext(plan.part)
       const measure = measureOf(frame, context, readings.get(plan.part), () => {})
       contexts.set(plan.part, advance(context, measure))
-      const edits = rules.flatMap((rule) => [...rule.rewrite(measure, plan, report)])
+      const edits = editsOf(measure, withTargets(plan, measure), report)
       if (edits.length > 0) bytes = encoder.encode(applyEdits(measure.text, edits))
     }
     batch.push(bytes)
@@ -120,6 +121,13 @@ async function* write(
     }
   }
   if (size > 0) yield encode(joined(batch, size))
+}
+
+/** What every rule wants changed in a measure. */
+function editsOf(measure: Measure, plan: PartPlan, report: Report): Edit[] {
+  const edits: Edit[] = []
+  for (const rule of rules) for (const edit of rule.rewrite(measure, plan, report)) edits.push(edit)
+  return edits
 }
 
 /** Bytes handed out at a time. */

@@ -87,11 +87,13 @@ function valueOf(number: string): number {
 export function languageOfName(name: string): Language | undefined {
   const wanted = foldName(name).words.join(' ')
   if (wanted === '') return undefined
+  // Folding is dear: only names with a word that begins alike are folded.
+  const initial = new RegExp(`(?:^|[^\\p{L}])(?:${wanted[0]}|[^\\x00-\\x7f])`, 'iu')
   return LANGUAGES.find((language) =>
     instruments.some(({labels}) => {
       const label = labels[language]
       return [label.name, label.plural, label.abbreviation].some(
-        (form) => foldName(form).words.join(' ') === wanted,
+        (form) => initial.test(form) && foldName(form).words.join(' ') === wanted,
       )
     }),
   )

@@ -13,7 +13,7 @@ import {inOrder, resolve} from './in-force.ts'
 import {readNote} from './note.ts'
 import type {Draft} from './note.ts'
 import type {Complain} from './read.ts'
-import {ticksPerQuarter} from './ticks.ts'
+import {ticksOf, ticksPerQuarter} from './ticks.ts'
 
 /** A measure of one part as it was cut from the score: its text and where it stood. */
 export interface MeasureText {
@@ -88,6 +88,8 @@ export type Reading = (clef: Clef, declared: Transposition) => Transposition
 export interface MeasureOptions {
   readonly reading?: Reading | undefined
   readonly complain?: Complain | undefined
+  /** Durations are known to be decimal: ticks are made fine enough. */
+  readonly decimals?: boolean
 }
 
 const SILENT: Complain = () => {}
@@ -101,7 +103,7 @@ export function readMeasure(
   const {text} = source
   const root = parseElements(text)[0]
   if (!root) throw new SyntaxError('a measure without content')
-  const ticks = ticksPerQuarter(text, root, context.divisions)
+  const ticks = ticksPerQuarter(text, root, context.divisions, options)
   const complain = options.complain ?? SILENT
   const notes: Draft[] = []
   const attributes: Attributes[] = []
@@ -114,10 +116,12 @@ export function readMeasure(
   let chordOnset = 0
   let run = 0
   let length = 0
+  let whole = true
   for (const element of root.children) {
     switch (element.name) {
       case 'note': {
         const note = readNote(text, element, notes.length, scale, run)
+        whole &&= Number.isInteger(note.duration)
         note.onset = note.chord ? chordOnset : onset
         if (!note.chord) {
           chordOnset = onset
@@ -151,10 +155,13 @@ export function readMeasure(
         }
     }
   }
+  whole &&= Number.isInteger(onset) && Number.isInteger(length)
+  if (!whole && !options.decimals) return readMeasure(source, context, {...options, decimals: true})
+  if (!whole) for (const note of notes) roundTimes(note)
   const {shifts, after} = mayShift
     ? readOctaveShifts(text, shifting, context.octaveLines)
     : {shifts: [], after: context.octaveLines}
-  length = Math.max(length, onset)
+  length = Math.round(Math.max(length, onset))
   const read = {
     ...source,
     index: context.measureIndex,
@@ -170,6 +177,12 @@ export function readMeasure(
   }
   for (const note of notes) resolve(note, read, options.reading)
   return {...read, notes}
+}
+
+/** Decimals beyond the sixth place are an encoder's noise. */
+function roundTimes(note: Draft): void {
+  note.onset = Math.round(note.onset)
+  note.duration = Math.round(note.duration)
 }
 
 /** The context after a measure. Changes apply in the order of their onsets. */
@@ -220,5 +233,5 @@ export function placeOf(measure: MeasureText, at?: {readonly element: Element} |
 }
 
 function durationOf(text: string, element: Element, scale: number): number {
-  return Math.round((childNumber(text, element, 'duration') ?? 0) * scale)
+  return ticksOf(childNumber(text, element, 'duration') ?? 0, scale)
 }

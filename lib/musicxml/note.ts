@@ -1,8 +1,9 @@
-import {attributeValue, childrenNamed, textOf} from '../xml/element.ts'
+import {attributeValue, childrenNamed, numberOf, textOf} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
-import {FIRST_STATE, NO_TRANSPOSITION} from '../staff/state.ts'
+import {FIRST_STATE} from '../staff/state.ts'
 import type {Note} from './measure.ts'
 import {readPitch} from './read.ts'
+import {ticksOf} from './ticks.ts'
 
 /** A note whose onset and state are still to be found. */
 export type Draft = {-readonly [Key in keyof Note]: Note[Key]}
@@ -29,7 +30,7 @@ export function readNote(
     tiedFrom: false,
     tiedTo: false,
     run,
-    state: {clef: FIRST_STATE.clef, transposition: NO_TRANSPOSITION},
+    state: FIRST_STATE,
   }
   let tie = false
   let notations: Element | undefined
@@ -45,7 +46,7 @@ export function readNote(
         note.kind = 'rest'
         break
       case 'duration':
-        note.duration = Math.round((Number(textOf(text, each)) || 0) * scale)
+        note.duration = ticksOf(numberOf(text, each) ?? 0, scale)
         break
       case 'chord':
         note.chord = true
@@ -60,7 +61,7 @@ export function readNote(
         note.voice = textOf(text, each)
         break
       case 'staff':
-        note.staff = Number(textOf(text, each)) || 1
+        note.staff = numberOf(text, each) || 1
         break
       case 'tie':
         tie = true

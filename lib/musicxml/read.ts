@@ -5,7 +5,7 @@ import {isStep} from '../pitch/pitch.ts'
 import type {Pitch, Step} from '../pitch/pitch.ts'
 import type {Clef, ClefSign} from '../staff/clef.ts'
 import {usualLine} from '../staff/clef.ts'
-import {child, childNumber, childText, descendant, textOf} from '../xml/element.ts'
+import {child, childNumber, childText, descendant, numberOf, textOf} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
 import type {ForPart, Transposition} from '../staff/state.ts'
 
@@ -38,12 +38,10 @@ export function readSpelling(
     if (each.name === stepName) {
       const letter = textOf(text, each)
       if (isStep(letter)) step = letter
-    } else if (each.name === alterName) {
-      const value = Number(textOf(text, each))
-      if (Number.isFinite(value)) alter = value
-    } else if (each.name === octaveName) {
-      const raw = textOf(text, each)
-      if (/^-?\d+$/.test(raw)) octave = Number(raw)
+    } else if (each.name === alterName) alter = numberOf(text, each) ?? 0
+    else if (each.name === octaveName) {
+      const value = numberOf(text, each)
+      if (Number.isInteger(value)) octave = value
     }
   }
   return step === undefined || octave === undefined ? undefined : {step, alter, octave}

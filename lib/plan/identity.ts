@@ -16,10 +16,11 @@ export interface FormerIdentity {
  */
 export function identityOf(former: FormerIdentity, job: PartJob): Identity | undefined {
   const {for: instrument, name} = job
+  if (!instrument && name === undefined) return undefined
   const language = job.language ?? languageOfName(former.name) ?? 'en'
   const {family, ...names} = former
   const known = {language, former: names, ...(family && {formerFamily: family})}
-  if (!instrument) return name === undefined ? undefined : {name, abbreviation: name, ...known}
+  if (!instrument) return {name: name ?? '', abbreviation: name ?? '', ...known}
   const label = formatPartName(instrument, language, readDesks(former.name))
   return {name: name ?? label.name, abbreviation: label.abbreviation, instrument, ...known}
 }

@@ -51,6 +51,25 @@ export interface Target {
  * spelling of its beginning (renotation-rules E6).
  */
 export function targetOf(plan: PartPlan, measure: Measure, note: Note): Target | undefined {
+  return isPrepared(plan) ? plan.targets[note.index] : findTarget(plan, measure, note)
+}
+
+/**
+ * The plan, and what it makes of every note of a measure: several rules ask for it. For that measure only.
+ */
+export function withTargets(plan: PartPlan, measure: Measure): PartPlan & Prepared {
+  return {...plan, targets: measure.notes.map((note) => findTarget(plan, measure, note))}
+}
+
+interface Prepared {
+  readonly targets: readonly (Target | undefined)[]
+}
+
+function isPrepared(plan: PartPlan): plan is PartPlan & Prepared {
+  return 'targets' in plan
+}
+
+function findTarget(plan: PartPlan, measure: Measure, note: Note): Target | undefined {
   const section = sectionOf(plan, measure, note)
   if (!section || !note.written || !note.sounding) return undefined
   if (section.untouched || keepsPitch(section)) return {section, written: note.written}

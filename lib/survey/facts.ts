@@ -10,7 +10,7 @@ import {sameKey} from '../pitch/key.ts'
 import {STEPS, transpose} from '../pitch/pitch.ts'
 import type {Pitch} from '../pitch/pitch.ts'
 import {sameClef} from '../staff/clef.ts'
-import {attributeValue, childText, child, everyElement, textOf} from '../xml/element.ts'
+import {attributeValue, childText, child, textOf} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
 import {readJoint, readTempo} from './pace.ts'
 
@@ -133,12 +133,6 @@ const COUNTED = new Set([
   'glissando',
   'slide',
   'tremolo',
-  'tremolo',
-  'glissando',
-  'slide',
-  'arpeggiate',
-  'up-bow',
-  'down-bow',
   'snap-pizzicato',
   'open-string',
   'stopped',
@@ -162,6 +156,7 @@ export function createFacts(part: string, reading?: Reading): FactsBuilder {
   const slurs = new Set<string>()
   const octaveLines: OctaveLine[] = []
   let notes = emptyColumns(64)
+  let noteCount = 0
   let unpitched = 0
   let staves = 1
 
@@ -210,8 +205,8 @@ export function createFacts(part: string, reading?: Reading): FactsBuilder {
     if (!note.written) return
     let voice = voices.indexOf(note.voice)
     if (voice < 0) voice = voices.push(note.voice) - 1
-    if (notes.count === notes.onset.length) notes = grown(notes)
-    const at = notes.count
+    if (noteCount === notes.onset.length) notes = grown(notes)
+    const at = noteCount
     notes.onset[at] = note.onset
     notes.duration[at] = note.duration
     notes.steps[at] = STEPS.indexOf(note.written.step) + 7 * note.written.octave
@@ -220,7 +215,7 @@ export function createFacts(part: string, reading?: Reading): FactsBuilder {
     notes.flags[at] = flags
     notes.voice[at] = Math.min(voice, 255)
     notes.octaveLine[at] = note.octaveLine ? note.octaveLine.index + 1 : 0
-    notes = {...notes, count: at + 1}
+    noteCount = at + 1
   }
 
   return {
@@ -230,7 +225,7 @@ export function createFacts(part: string, reading?: Reading): FactsBuilder {
       lines.push(measure.line)
       ticks.push(measure.ticks)
       lengths.push(measure.length)
-      firstNote.push(notes.count)
+      firstNote.push(noteCount)
       if (measure.index === 0 || measure.attributes.length > 0) addStates(measure)
       for (const note of measure.notes) {
         staves = Math.max(staves, note.staff)
@@ -270,7 +265,7 @@ export function createFacts(part: string, reading?: Reading): FactsBuilder {
       ticks,
       lengths,
       firstNote,
-      notes,
+      notes: {...notes, count: noteCount},
       voices,
       states,
       words,
@@ -347,10 +342,12 @@ function readNotations(notations: Element, note: Note, slurs: Set<string>): numb
   return flags
 }
 
+/** Counts what an element is and what it holds; of a note, what is hung on it. */
 function countElements(root: Element, counts: Map<string, number>): void {
-  if (root.children.length === 0) return
-  for (const element of everyElement(root)) {
-    if (COUNTED.has(element.name)) counts.set(element.name, (counts.get(element.name) ?? 0) + 1)
+  if (COUNTED.has(root.name)) counts.set(root.name, (counts.get(root.name) ?? 0) + 1)
+  for (const each of root.children) {
+    if (each.name === 'pitch' || each.name === 'lyric') continue
+    if (each.children.length > 0 || COUNTED.has(each.name)) countElements(each, counts)
   }
 }
 
@@ -398,5 +395,5 @@ function grown(notes: NoteColumns): NoteColumns {
   larger.flags.set(notes.flags)
   larger.voice.set(notes.voice)
   larger.octaveLine.set(notes.octaveLine)
-  return {...larger, count: notes.count}
+  return larger
 }

@@ -28,12 +28,14 @@ interface Growing extends Element {
   contentEnd: number
 }
 
-const NONE: readonly never[] = []
+/** Shared by all elements without attributes, and by those without children until they get one. */
+const NONE: never[] = []
 const SLASH = 47
 const BANG = 33
 const QUESTION = 63
 const GREATER = 62
 const EQUALS = 61
+const ZERO = 48
 
 /**
  * The elements of a text, as a tree of spans. The text may be a fragment; comments, processing instructions,
@@ -46,32 +48,29 @@ export function parseElements(
 ): Element[] {
   const roots: Element[] = []
   const open: Growing[] = []
-  let siblings = roots
+  let parent: Growing | undefined
   let at = text.indexOf('<')
   while (at >= 0) {
     const next = text.charCodeAt(at + 1)
     if (next === SLASH) {
-      const end = find(text, '>', at)
-      const closed = open.pop()
-      if (!closed || !isNamed(text, at + 2, end, closed.name)) {
-        throw new SyntaxError(
-          `</${text.slice(at + 2, end)}> closes ${closed ? `<${closed.name}>` : 'nothing'}`,
-        )
-      }
-      closed.contentEnd = at
-      closed.end = end + 1
-      siblings = open.at(-1)?.children ?? roots
+      const end = close(text, at, open.pop())
+      parent = open.at(-1)
       at = text.indexOf('<', end)
     } else if (next === BANG || next === QUESTION) {
       at = text.indexOf('<', skipMarkup(text, at))
     } else {
       const element = readStartTag(text, at)
-      siblings.push(element)
-      if (element.end < 0) {
-        open.push(element)
-        siblings = element.children
-      }
+      if (!parent) roots.push(element)
+      else if (parent.children === NONE) parent.children = [element]
+      else parent.children.push(element)
       at = text.indexOf('<', element.contentStart)
+      if (element.end >= 0) continue
+      // Most elements hold a word or a number: they close at once.
+      if (text.charCodeAt(at + 1) === SLASH) at = text.indexOf('<', close(text, at, element))
+      else {
+        open.push(element)
+        parent = element
+      }
     }
   }
   if (open.length > 0 && options.unclosed !== 'allow')
@@ -122,12 +121,28 @@ export function childText(text: string, element: Element, name: string): string 
   return found && textOf(text, found)
 }
 
+/** The number that an element says; undefined when it says none. */
+export function numberOf(text: string, element: Element): number | undefined {
+  const {contentStart: start, contentEnd: end} = element
+  if (end - start <= 6 && end > start) {
+    let value = 0
+    let at = start
+    for (; at < end; at++) {
+      const digit = text.charCodeAt(at) - ZERO
+      if (digit < 0 || digit > 9) break
+      value = value * 10 + digit
+    }
+    if (at === end) return value
+  }
+  const said = textOf(text, element)
+  const value = said === '' ? NaN : Number(said)
+  return Number.isFinite(value) ? value : undefined
+}
+
 /** The number in a child, undefined when there is none or it is no number. */
 export function childNumber(text: string, element: Element, name: string): number | undefined {
-  const found = childText(text, element, name)
-  if (found === undefined || found === '') return undefined
-  const value = Number(found)
-  return Number.isFinite(value) ? value : undefined
+  const found = child(element, name)
+  return found && numberOf(text, found)
 }
 
 export function attribute(element: Element, name: string): Attribute | undefined {
@@ -211,7 +226,26 @@ function growing(
   end: number,
   contentStart: number,
 ): Growing {
-  return {name, attributes, children: [], start, end, contentStart, contentEnd: end}
+  return {name, attributes, children: NONE, start, end, contentStart, contentEnd: end}
+}
+
+/** Ends an element with the end tag at `at`; gives the offset behind it. */
+function close(text: string, at: number, element: Growing | undefined): number {
+  const nameEnd = at + 2 + (element?.name.length ?? 0)
+  if (element && text.charCodeAt(nameEnd) === GREATER && text.startsWith(element.name, at + 2)) {
+    element.contentEnd = at
+    element.end = nameEnd + 1
+    return nameEnd + 1
+  }
+  const end = find(text, '>', at)
+  if (!element || !isNamed(text, at + 2, end, element.name)) {
+    throw new SyntaxError(
+      `</${text.slice(at + 2, end)}> closes ${element ? `<${element.name}>` : 'nothing'}`,
+    )
+  }
+  element.contentEnd = at
+  element.end = end + 1
+  return end + 1
 }
 
 /** Past a comment, a CDATA section, an instruction or a DOCTYPE with its internal subset. */
