@@ -14,6 +14,7 @@ import {usageError} from './usage.ts'
 export interface CoverCommand {
   readonly part: string
   readonly as?: string
+  readonly from?: string
   readonly roster?: string
   readonly tier?: Tier
   readonly json?: boolean
@@ -29,7 +30,7 @@ export interface CoverCommand {
 
 /** `renotate cover`: who could cover a part, and the part for one of them. 1 when nobody can. */
 export async function runCover(path: string, command: CoverCommand): Promise<number> {
-  const {part, as, tier} = command
+  const {part, as, from, tier} = command
   const place = command.write === undefined ? undefined : toWhole(command.write, '--write')
   const count = command.count === undefined ? 10 : toWhole(command.count, '--count')
   if ((place === undefined) !== (command.output === undefined))
@@ -37,7 +38,7 @@ export async function runCover(path: string, command: CoverCommand): Promise<num
   const source = await openInput(path)
   const roster = command.roster === undefined ? undefined : readInput(command.roster)
   const findings = collectFindings(command)
-  const options = {part, as, tier, roster}
+  const options = {part, as, from, tier, roster}
   if (place !== undefined && command.output !== undefined) {
     const changes: MovedPassage[] = []
     const {report} = findings

@@ -149,6 +149,10 @@ program
   .argument('<score>')
   .requiredOption('-p, --part <part>', 'the part to cover: id, name, or number in the score')
   .option('--as <instrument>', 'what the part was written for, where its name does not tell')
+  .option(
+    '--from <notation>',
+    'what it is written in, where the file is not to be believed; believed: what survey finds',
+  )
   .option('-r, --roster <file>', 'the players at hand (YAML); otherwise the whole catalogue')
   .addOption(
     new Option('--tier <tier>', 'how far players of the catalogue go')

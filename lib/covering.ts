@@ -17,10 +17,13 @@ import type {Tier} from './fit/reach.ts'
 import {instrumentById, instruments} from './instruments/instrument.ts'
 import type {Instrument} from './instruments/instrument.ts'
 import {languageOfName} from './instruments/part-name.ts'
+import type {Notation} from './instruments/notation.ts'
 import type {Source} from './musicxml/source.ts'
-import {findPart, openScore, readFacts} from './renotate.ts'
+import {findPart, openScore, readFacts, readingOf} from './renotate.ts'
 import {surveyScore} from './survey/survey.ts'
-import {renotatePart, resolveInstrument} from './verbs.ts'
+import type {Survey} from './survey/survey.ts'
+import {readBelieved} from './surveying.ts'
+import {renotatePart, resolveInstrument, resolveNotation} from './verbs.ts'
 
 /** Whose part is to be covered, and by whom. */
 export interface CoverOptions {
@@ -28,6 +31,8 @@ export interface CoverOptions {
   readonly part: string
   /** What the part was written for, where its name does not tell. */
   readonly as?: string | Instrument | undefined
+  /** What the part is written in, where the file is not to be believed. `believed`: what `survey` finds. */
+  readonly from?: string | Notation | undefined
   /** The players at hand: a roster, or the text of a roster file. The whole catalogue when absent. */
   readonly roster?: string | Roster | undefined
   /** How far the players of the catalogue go; a roster says it of each. Default `tutti`. */
@@ -62,7 +67,7 @@ export async function* writeCoverPart(
   source: Source,
   options: CoverPartOptions,
 ): AsyncGenerator<Uint8Array> {
-  const {covers, missing, roster, line, name} = await rank(source, options)
+  const {covers, missing, roster, line, name, notation} = await rank(source, options)
   const {place = 1} = options
   const cover = covers[place - 1]
   if (!cover)
@@ -75,6 +80,8 @@ export async function* writeCoverPart(
     to: player?.notations.find(({instruments: own}) => own.includes(cover.instrument.id)),
     name: coverLabel(cover.instrument, missing, language),
     fold: cover.tier,
+    from: notation,
+    language,
     report: options.report,
     changed: options.changed,
   })
@@ -87,6 +94,8 @@ interface Ranking {
   readonly others: readonly Seat[]
   readonly covers: readonly Cover[]
   readonly roster: Roster | undefined
+  /** What the part is written in, if not what it declares. */
+  readonly notation: Notation | undefined
 }
 
 async function rank(source: Source, options: CoverOptions): Promise<Ranking> {
@@ -96,11 +105,15 @@ async function rank(source: Source, options: CoverOptions): Promise<Ranking> {
   const roster =
     typeof options.roster === 'string' ? await parseRoster(options.roster) : options.roster
   const ids = score.header.parts.map(({id}) => id)
-  const facts = await readFacts(score, new Map(ids.map((id) => [id, undefined])), report)
+  const notation = await notationOf(source, part.id, options.from, report)
+  const reading = notation && readingOf(notation)
+  const readings = ids.map((id) => [id, id === part.id ? reading : undefined] as const)
+  const facts = await readFacts(score, new Map(readings), report)
   const {survey} = surveyScore(
     score.header,
     ids.flatMap((id) => facts.get(id) ?? []),
   )
+  if (options.from === undefined) tellDoubts(survey, part.id, report)
   const known = survey.parts.map(({id, name, instrument}): KnownPart => {
     const guess =
       instrument && instrument.confidence >= SURE ? instrumentById(instrument.id) : undefined
@@ -133,7 +146,29 @@ async function rank(source: Source, options: CoverOptions): Promise<Ranking> {
     ? rosterCandidates(roster, part.id, known)
     : catalogueCandidates(instruments, missing, options.tier ?? 'tutti', elsewhere)
   const covers = rankCovers({line, missing, others, candidates, byId: instrumentById})
-  return {name: part.name, missing, line, others, covers, roster}
+  return {name: part.name, missing, line, others, covers, roster, notation}
+}
+
+async function notationOf(
+  source: Source,
+  part: string,
+  from: CoverOptions['from'],
+  report: Report,
+): Promise<Notation | undefined> {
+  if (from === undefined) return undefined
+  if (from === 'believed') return (await readBelieved(source, part, report)).get(part)
+  return resolveNotation(from)
+}
+
+/** A part that is read wrongly is covered wrongly: whoever asks has to know what is doubtful. */
+function tellDoubts({parts}: Survey, id: string, report: Report): void {
+  for (const {message, at} of parts.find((each) => each.id === id)?.doubts ?? [])
+    report({
+      code: 'cover/doubt',
+      severity: 'warning',
+      message: `${message}; say with from what is right`,
+      at,
+    })
 }
 
 /** What the survey must be sure of to say who sits where. */

@@ -44,30 +44,51 @@ export function measureFit(
   lasting: Lasting = measureLasting(line),
 ): Fit {
   const octaves = octavesByAttack(line.attacks.length, plan?.phrases ?? [])
-  const played = line.attacks.flatMap(({tones}, index) =>
-    tones.map((tone) => ({tone, key: tone.midi + 12 * (octaves[index] ?? 0)})),
-  )
-  const time = played.reduce((sum, {tone}) => sum + tone.end - tone.start, 0)
-  const tiers = TIERS.flatMap((tier): TierFit[] => {
-    const range = instrument.ranges[tier]
-    if (!range) return []
-    const [low, high] = keysOf(range)
-    const outside = played
-      .filter(({key}) => key < low || key > high)
-      .map((each) => ({...each, by: each.key - (each.key < low ? low : high)}))
-    const lost = outside.reduce((sum, {tone}) => sum + tone.end - tone.start, 0)
-    const notes = played.length === 0 ? 1 : 1 - outside.length / played.length
-    return [{tier, notes, time: time === 0 ? 1 : 1 - lost / time, outside}]
+  let notes = 0
+  let time = 0
+  let low = Infinity
+  let high = -Infinity
+  line.attacks.forEach((attack, index) => {
+    const by = 12 * (octaves[index] ?? 0)
+    low = Math.min(low, attack.low + by)
+    high = Math.max(high, attack.high + by)
+    notes += attack.tones.length
+    for (const {start, end} of attack.tones) time += end - start
   })
-  const ambitus = played.reduce(
-    ({low, high}, {key}) => ({low: Math.min(low, key), high: Math.max(high, key)}),
-    {low: Infinity, high: -Infinity},
-  )
+  const whole = {notes, time}
   return {
-    notes: played.length,
-    ...(played.length > 0 && {ambitus}),
-    tiers,
+    notes,
+    ...(notes > 0 && {ambitus: {low, high}}),
+    tiers: TIERS.flatMap((tier) => {
+      const range = instrument.ranges[tier]
+      return range ? [{tier, ...measureTier(line, octaves, keysOf(range), whole)}] : []
+    }),
     effort: measureEffort(line, instrument, octaves, lasting),
     lacks: lacksOf(line, instrument),
+  }
+}
+
+function measureTier(
+  line: Line,
+  octaves: readonly number[],
+  [low, high]: readonly [number, number],
+  {notes, time}: {readonly notes: number; readonly time: number},
+): Omit<TierFit, 'tier'> {
+  const outside: Outside[] = []
+  let lost = 0
+  line.attacks.forEach((attack, index) => {
+    const octave = 12 * (octaves[index] ?? 0)
+    if (attack.low + octave >= low && attack.high + octave <= high) return
+    for (const tone of attack.tones) {
+      const key = tone.midi + octave
+      if (key >= low && key <= high) continue
+      outside.push({tone, key, by: key - (key < low ? low : high)})
+      lost += tone.end - tone.start
+    }
+  })
+  return {
+    notes: notes === 0 ? 1 : 1 - outside.length / notes,
+    time: time === 0 ? 1 : 1 - lost / time,
+    outside,
   }
 }

@@ -4,20 +4,25 @@ import type {Reach} from './reach.ts'
 
 /** Why a stretch is moved: what would be wrong with it at pitch, as a clause about the stretch. */
 export function reasonFor(attacks: readonly Attack[], reach: Reach, octaves: number): string {
-  const keys = attacks.flatMap(({tones}) => tones.map(({midi}) => midi))
-  const share = (count: number): string =>
-    count === keys.length
-      ? count === 1
+  const count = (isMeant: (key: number) => boolean): number =>
+    attacks.reduce(
+      (sum, {tones}) => sum + tones.reduce((own, {midi}) => own + Number(isMeant(midi)), 0),
+      0,
+    )
+  const total = count(() => true)
+  const share = (some: number): string =>
+    some === total
+      ? some === 1
         ? 'its one note lies'
-        : `all ${count} notes lie`
-      : `${count} of its ${keys.length} notes ${count === 1 ? 'lies' : 'lie'}`
+        : `all ${some} notes lie`
+      : `${some} of its ${total} notes ${some === 1 ? 'lies' : 'lie'}`
   const up = octaves > 0
-  const beyond = keys.filter((key) => (up ? key < reach.low : key > reach.high)).length
+  const beyond = count((key) => (up ? key < reach.low : key > reach.high))
   if (beyond > 0)
     return up
       ? `${share(beyond)} below ${keyName(reach.low)}, the lowest that can be played`
       : `${share(beyond)} above ${keyName(reach.high)}, the highest that can be played`
-  const uneasy = keys.filter((key) => (up ? key < reach.easyLow : key > reach.easyHigh)).length
+  const uneasy = count((key) => (up ? key < reach.easyLow : key > reach.easyHigh))
   if (uneasy > 0)
     return up
       ? `${share(uneasy)} below ${keyName(reach.easyLow)}, the lowest that is comfortable`
