@@ -14,7 +14,7 @@ import {forPartChanges} from './for-part.ts'
 import {keyChanges} from './key.ts'
 import type {Rule} from './rule.ts'
 import {sectionsIn} from './rule.ts'
-import {transpositionChanges} from './transposition.ts'
+import {isFolded, transpositionChanges} from './transposition.ts'
 
 /** What is to happen to one kind of sign in the `attributes` of a measure. */
 export interface Changes {
@@ -70,6 +70,10 @@ export const attributes: Rule = {
  */
 function isSaid(measure: Measure, plan: PartPlan): boolean {
   if (measure.attributes.length === 0) return false
+  const transpositions = measure.attributes.flatMap((each) =>
+    childrenNamed(each.element, 'transpose'),
+  )
+  if (plan.concert && transpositions.some((each) => isFolded(measure.text, each))) return false
   const inside = [
     ...measure.attributes.map(({onset}) => onset),
     ...sectionsIn(plan, measure).map(({onset}) => Math.round(onset * measure.ticks)),

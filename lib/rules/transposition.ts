@@ -51,8 +51,10 @@ export function transpositionChanges(measure: Measure, plan: PartPlan): Changes 
         wanted.forEach((each, index) => {
           added.push({onset, element: createTranspose(each.now, staves[index])})
         })
-      } else if (sameInterval(was.interval, first.now.interval)) continue
-      else if (wanted.every(isSaid)) removed.push(element)
+      } else if (sameInterval(was.interval, first.now.interval)) {
+        if (plan.concert && isFolded(measure.text, element))
+          edits.push(...editTranspose(measure.text, element, first.now.interval))
+      } else if (wanted.every(isSaid)) removed.push(element)
       else edits.push(...editTranspose(measure.text, element, first.now.interval))
     }
   }
@@ -74,6 +76,14 @@ export function transpositionChanges(measure: Measure, plan: PartPlan): Changes 
         added.push({onset, element: createTranspose(wanted.now, staff)})
   }
   return {edits, removed, added}
+}
+
+/**
+ * Whether whole octaves are stated as steps or semitones: a score at concert pitch may state them as octaves only
+ * (MusicXML 4.0, element `concert-score`).
+ */
+export function isFolded(text: string, element: Element): boolean {
+  return ['diatonic', 'chromatic'].some((name) => (childNumber(text, element, name) ?? 0) !== 0)
 }
 
 interface Wanted {
