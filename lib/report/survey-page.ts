@@ -53,7 +53,7 @@ function instrumentSection({parts}: Survey): string {
     const {name, id, believed, notes, unpitched} = part
     return `<tr><td class="number">${index + 1}</td><th scope="row">${escape(name || id)}${sub(playersOf(part))}</th>
 <td>${escape(part.instrument?.name ?? 'unknown')}${sub(otherInstruments(part))}</td>
-<td>${soundsOf(part)}${flagOf(part, index)}</td>
+<td class="roomy">${soundsOf(part)}${flagOf(part, index)}</td>
 <td class="number tight">${believed ? `${Math.floor(believed.confidence * 100)} %` : ''}</td>
 <td>${escape(unique(part.clefs.map(({clef}) => clef)))}</td>
 <td class="tight">${escape(keysOf(part))}</td>
@@ -165,7 +165,7 @@ function soundsOf({believed, others, notes, unpitched}: PartSurvey): string {
 function playersOf({players, desks, optional, doubles, alternatives}: PartSurvey): string {
   return [
     ...(players === undefined ? [] : [count(players, 'player')]),
-    ...(desks ? [`no. ${desks.join(', ')}`] : []),
+    ...(desks && desks.length > 1 ? [`no. ${desks.join(', ')}`] : []),
     ...(optional ? ['may be left out'] : []),
     ...(doubles ? [`also ${doubles.join(', ')}`] : []),
     ...(alternatives ? [`or ${alternatives.join(', ')}`] : []),

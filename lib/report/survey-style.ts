@@ -32,11 +32,12 @@ nav ul { display: flex; flex-wrap: wrap; gap: .25rem 1.25rem; list-style: none; 
 table { border-collapse: collapse; width: 100%; font-variant-numeric: tabular-nums; }
 caption { text-align: left; color: var(--quiet); padding-bottom: .5rem; }
 th, td { text-align: left; vertical-align: top; padding: .4rem .75rem .4rem 0; border-bottom: 1px solid var(--line); }
-thead th { font-size: .85rem; color: var(--quiet); font-weight: 600; border-bottom-width: 2px; white-space: nowrap; }
+thead th { font-size: .85em; color: var(--quiet); font-weight: 600; border-bottom-width: 2px; white-space: nowrap; }
 tbody th { font-weight: 600; min-width: 9rem; }
 .number { text-align: right; }
 .tight { white-space: nowrap; }
-.sub { display: block; font-weight: 400; font-size: .85rem; color: var(--quiet); }
+.roomy { min-width: 11rem; }
+.sub { display: block; font-weight: 400; font-size: .85em; color: var(--quiet); }
 .flag { color: var(--doubt); font-weight: 700; white-space: nowrap; }
 .chart { min-width: 22rem; width: 56%; vertical-align: middle; }
 .ranges th, .ranges td { vertical-align: middle; }
@@ -51,18 +52,20 @@ svg text { fill: var(--quiet); font: 11px "Source Sans 3", "Noto Sans", system-u
 figure { margin: 0; }
 .key { fill: var(--reach); stroke: var(--paper); stroke-width: 2; }
 .key-text { fill: var(--ink); }
-.legend { display: flex; flex-wrap: wrap; gap: .35rem 1.5rem; padding: 0; margin: .25rem 0 1rem; list-style: none; font-size: .9rem; }
+.legend { display: flex; flex-wrap: wrap; gap: .35rem 1.5rem; padding: 0; margin: .25rem 0 1rem; list-style: none; font-size: .9em; }
 .legend svg { display: inline-block; width: 2.5rem; height: .9rem; vertical-align: -.1rem; margin-right: .4rem; }
 article { background: var(--note); border-left: 4px solid var(--doubt); padding: .9rem 1.2rem 1rem; margin: 0 0 1.1rem; }
 article.remark { border-left-color: var(--reach); }
 article ul { margin: .35rem 0 .35rem; padding-left: 1.2rem; }
 .sides { display: grid; grid-template-columns: repeat(auto-fit, minmax(17rem, 1fr)); gap: 0 2rem; }
-.sides h4 { font-size: .85rem; margin: .6rem 0 0; color: var(--quiet); }
+.sides h4 { font-size: .85em; margin: .6rem 0 0; color: var(--quiet); }
 code { font: .92em ui-monospace, "DejaVu Sans Mono", monospace; }
 footer { margin-top: 3rem; font-size: .9rem; color: var(--quiet); }
 @media print {
   :root { color-scheme: light; }
-  body { max-width: none; padding: 0; font-size: 9.5pt; background: none; }
+  body { max-width: none; padding: 0; font-size: 8.5pt; background: none; }
+  .roomy, tbody th { min-width: 0; }
+  .chart { min-width: 0; }
   nav, .skip { display: none; }
   .scroll { overflow: visible; }
   tr, article, figure { break-inside: avoid; }

@@ -102,9 +102,10 @@ function settle(scene: Scene, fixed: readonly Fixed[]): Settled {
   return {state, findings}
 }
 
+const isOctave = (semitones: number): boolean => semitones % 12 === 0
+
 /** Whether the file declares nothing but octaves although some names transpose: it may stand at concert pitch. */
 function isSilent(scene: Scene, asked: readonly Asked[]): boolean {
-  const isOctave = (semitones: number): boolean => semitones % 12 === 0
   return (
     !scene.concertScore &&
     scene.lines.every(({declared}) => isOctave(declared.chromatic)) &&

@@ -24,7 +24,7 @@ export interface Doubt {
 /** From this confidence on a belief that contradicts the file is worth a doubt. */
 const CONTRADICTS = 0.8
 /** Up to this one a belief is not settled. */
-const UNSETTLED = 0.6
+const UNSETTLED = 0.8
 
 /** The doubts about a line: none where the belief is what the file declares and nothing else comes near. */
 export function readDoubts(
