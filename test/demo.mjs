@@ -1,4 +1,4 @@
-// The main job on the demonstration score: the contrabass saxhorn, written a ninth high in bass clef, for a tuba.
+// The main job on the demonstration score: what it asks for, who covers the contrabass saxhorn, and its part for a tuba.
 import {spawnSync} from 'node:child_process'
 import {mkdirSync} from 'node:fs'
 import {fileURLToPath} from 'node:url'
@@ -8,9 +8,14 @@ process.chdir(root)
 mkdirSync('.demo', {recursive: true})
 const score = 'fixtures/demo/score.musicxml'
 const part = '.demo/contrabass-for-tuba.musicxml'
-run('part', score, '--part', 'P9', '--for', 'tuba', '--output', part, '--force')
+const report = '.demo/contrabass-for-tuba.json'
+
+run('survey', score)
+run('cover', score, '--part', 'P9', '--count', '3')
+run('part', score, '--part', 'P9', '--for', 'tuba', '--report', report, '--output', part, '--force')
 run('prove', score, part)
-console.log(`\nThe part is in ${part}`)
+run('sheet', score, part, '--report', report, '--html', '.demo/sheet.html', '--force')
+console.log(`\nThe part is in ${part}; open .demo/sheet.html to see it beside the old one`)
 
 function run(...words) {
   console.log(`\n$ renotate ${words.join(' ')}`)
