@@ -33,7 +33,13 @@ describe('the contrabass saxhorn of the demonstration', () => {
       notes: 60,
       ambitus: {low: 'Ab1', high: 'Eb3'},
     })
-    expect(list.doubledBy[0]).toEqual({part: 'P4', name: 'Bassons', share: 1, octaves: 1})
+    expect(list.doubledBy[0]).toEqual({
+      part: 'P4',
+      name: 'Bassons',
+      share: 1,
+      octaves: 1,
+      words: 'doubles it throughout, an octave higher',
+    })
     // The catalogue's list for it (source_cover: common practice), in order, before everybody else.
     expect(list.covers.slice(0, 5).map(({instrument}) => instrument)).toEqual([
       'contrabass-tuba-b-flat',
@@ -56,6 +62,9 @@ describe('the contrabass saxhorn of the demonstration', () => {
     expect(second?.title).toBe('Sidonie Vautreux, tuba')
     // Six players, three of whom play a second instrument.
     expect(list.covers).toHaveLength(9)
+    const clarinet = list.covers.find(({player}) => player === 'Firmin Tessereau')
+    expect(clarinet?.reasons).toContain('one of 4 leaves the desk')
+    expect(clarinet?.loss?.essential).toBe(0)
     expect(list.covers.find(({player}) => player === 'Colette Aubragne')?.tier).toBe('pro')
   })
 

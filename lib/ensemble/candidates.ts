@@ -55,6 +55,7 @@ export function rosterCandidates(
       tier: player.tier,
       player: player.name,
       ...(own && {part: own.part}),
+      ...(player.desks > 1 && {desks: player.desks}),
       ...(player.avoids.length > 0 && {avoids: player.avoids}),
     }))
   })

@@ -21,7 +21,7 @@ export interface CoverList {
   readonly notes: number
   readonly ambitus?: PlainRange
   /** Other parts that sound at least half of it in some octave. */
-  readonly doubledBy: readonly Doubled[]
+  readonly doubledBy: readonly (Doubled & {readonly words: string})[]
   readonly covers: readonly CoverEntry[]
 }
 
@@ -108,7 +108,11 @@ export function toCoverList(
     instrument: {id: missing.id, name: missing.labels.en.name},
     notes: line.tones.length,
     ...(line.tones.length > 0 && {ambitus}),
-    doubledBy: doubledBy(line, others).map((each) => ({...each, share: rounded(each.share)})),
+    doubledBy: doubledBy(line, others).map((each) => ({
+      ...each,
+      share: rounded(each.share),
+      words: describeDoubling(each),
+    })),
     covers: covers.map((cover) => toEntry(line, cover)),
   }
 }
@@ -162,8 +166,7 @@ export function formatCovers(list: CoverList, count = 10): string[] {
   const {name, part, instrument, notes, ambitus, covers} = list
   const sounds = ambitus ? `, sounding ${ambitus.low} to ${ambitus.high}` : ''
   const lines = [`${name || part} (${part}), for ${instrument.name}: ${notes} notes${sounds}`]
-  for (const each of list.doubledBy)
-    lines.push(`  ${each.name} (${each.part}) ${describeDoubling(each)}`)
+  for (const each of list.doubledBy) lines.push(`  ${each.name} (${each.part}) ${each.words}`)
   covers.slice(0, count).forEach(({title, part: own, score, reasons}, index) => {
     const plays = own === undefined ? '' : ` (plays ${own})`
     lines.push(`${String(index + 1).padStart(2)}. ${title}${plays}: ${Math.round(score)}`)

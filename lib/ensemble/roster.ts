@@ -6,7 +6,6 @@ import {LANGUAGES} from '../instruments/instrument.ts'
 import type {Instrument, Language} from '../instruments/instrument.ts'
 import type {Notation} from '../instruments/notation.ts'
 import {parseKeys} from './roster-keys.ts'
-import {readYaml} from './yaml-node.ts'
 import type {YamlNode} from './yaml-node.ts'
 
 /**
@@ -57,7 +56,8 @@ const CLEFS: Readonly<Record<string, string>> = {treble: 'G2', bass: 'F4', tenor
  * the catalogue does not know, with those that come near.
  */
 export async function parseRoster(text: string): Promise<Roster> {
-  const root = await readYaml(text)
+  const {readYaml} = await import('./yaml-node.ts')
+  const root = readYaml(text)
   root.only(['band', 'language', 'tier', 'players'])
   const band = root.optional('band')?.text()
   const language = root.optional('language')?.oneOf(LANGUAGES)

@@ -1,3 +1,4 @@
+import {LineCounter, isMap, isScalar, isSeq, parseDocument} from 'yaml'
 import {scoreError} from '../diagnostic.ts'
 import type {Diagnostic} from '../diagnostic.ts'
 import {nearest} from '../instruments/nearest.ts'
@@ -19,8 +20,7 @@ export interface YamlNode {
 }
 
 /** Reads a YAML text of mappings, lists and plain values. Throws `roster/malformed` where it is no YAML. */
-export async function readYaml(source: string): Promise<YamlNode> {
-  const {LineCounter, isMap, isScalar, isSeq, parseDocument} = await import('yaml')
+export function readYaml(source: string): YamlNode {
   const counter = new LineCounter()
   const document = parseDocument(source, {lineCounter: counter, prettyErrors: false})
   const [error] = document.errors

@@ -41,9 +41,10 @@ function placeReasons(line: Line, {fold, fit, unplayable}: Cover): string[] {
   return [...(moves.length === 0 ? ['at pitch throughout'] : shown), ...lost]
 }
 
-function lossReasons({loss, part}: Cover): string[] {
+function lossReasons({loss, part, desks = 1}: Cover): string[] {
   if (!loss) return part === undefined ? [] : ['has nothing of their own to play']
   if (loss.together === 0) return ['rests whenever the missing voice plays']
+  if (desks > 1) return [`one of ${desks} leaves the desk`]
   const others =
     loss.essential === 0
       ? 'all of which others play too'

@@ -32,6 +32,8 @@ export interface Candidate {
   readonly player?: string
   /** Id of the part that they play otherwise. */
   readonly part?: string
+  /** How many play that part: one of several can leave it and take nothing away. 1 when absent. */
+  readonly desks?: number
   /** Written key signatures that they would rather not read, in fifths. */
   readonly avoids?: readonly number[]
   /** Hardly anybody has one: no cover list of the trade names it. */
@@ -154,7 +156,9 @@ function judge(
   const kinship = kinshipOf(missing, instrument, byId)
   const own = others.find(({part}) => part === candidate.part)
   const rest = others.filter((other) => other !== own).map((other) => other.line)
-  const loss = own && lossOf(own.line, line, rest)
+  const alone = (candidate.desks ?? 1) === 1
+  const lost = own && lossOf(own.line, line, rest)
+  const loss = lost && (alone ? lost : {...lost, essential: 0})
   const fifths = writtenFifths(line, instrument)
   const avoided = fifths !== undefined && candidate.avoids?.includes(fifths) ? fifths : undefined
   const notes = Math.max(1, line.tones.length)

@@ -16,8 +16,7 @@ export function formatCoverPage(list: CoverList, count = SHOWN): string {
   const rows = covers.map((cover, index) => row(list, cover, index + 1, scale)).join('\n')
   const title = `Covers for ${list.name || list.part}`
   const doubled = list.doubledBy.map(
-    ({name, share, octaves}) =>
-      `<li>${escape(name)} doubles ${Math.round(100 * share)} % of it${octaves === 0 ? ', in unison' : `, ${Math.abs(octaves)} octave${Math.abs(octaves) === 1 ? '' : 's'} ${octaves > 0 ? 'higher' : 'lower'}`}</li>`,
+    ({name, words: said}) => `<li>${escape(name)} ${escape(said)}</li>`,
   )
   return `<!doctype html>
 <html lang="en">
