@@ -28,6 +28,7 @@ program
   .argument('<score>')
   .option('--json', 'as JSON')
   .option('--html <file>', 'write a page with ranges, keys and doubts; - is standard output')
+  .option('--names <file>', 'names of your own: a JSON object, {"Gr. Schl.": "bass-drum"}')
   .option('--strict', 'exit with 1 when there are doubts')
   .addOption(force())
   .addOption(quiet())

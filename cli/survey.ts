@@ -1,3 +1,4 @@
+import {readFile} from 'node:fs/promises'
 import {
   formatDiagnostic,
   formatSurvey,
@@ -7,11 +8,13 @@ import {
 } from '../lib/index.ts'
 import type {Doubt} from '../lib/index.ts'
 import {collectFindings} from './diagnostics.ts'
+import {usageError} from './usage.ts'
 import {openInput, writeOutput} from './files.ts'
 
 export interface SurveyCommand {
   readonly json?: boolean
   readonly html?: string
+  readonly names?: string
   readonly strict?: boolean
   readonly force?: boolean
   readonly quiet?: boolean
@@ -21,7 +24,8 @@ export interface SurveyCommand {
 export async function runSurvey(path: string, options: SurveyCommand): Promise<number> {
   const source = await openInput(path)
   const findings = collectFindings(options)
-  const found = await survey(source, {report: findings.report})
+  const names = options.names === undefined ? undefined : await readNames(options.names)
+  const found = await survey(source, {report: findings.report, names})
   const doubts = found.parts
     .flatMap((part) => part.doubts)
     .filter(({severity}) => severity !== 'info')
@@ -38,6 +42,24 @@ export async function runSurvey(path: string, options: SurveyCommand): Promise<n
   }
   findings.end()
   return options.strict && doubts.length > 0 ? 1 : 0
+}
+
+/** A file of the user's own names: a JSON object of names and ids of instruments. */
+async function readNames(path: string): Promise<Readonly<Record<string, string>>> {
+  let names: unknown
+  try {
+    names = JSON.parse(await readFile(path, 'utf8'))
+  } catch (error) {
+    throw usageError(
+      `${path} cannot be read as JSON: ${error instanceof Error ? error.message : error}`,
+    )
+  }
+  const isMap =
+    typeof names === 'object' &&
+    names !== null &&
+    Object.values(names).every((id) => typeof id === 'string')
+  if (!isMap) throw usageError(`${path} is no JSON object of names and ids of instruments`)
+  return names as Record<string, string>
 }
 
 function tell({code, severity, message, at}: Doubt): void {

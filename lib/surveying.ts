@@ -1,5 +1,6 @@
 import {scoreError} from './diagnostic.ts'
 import type {Report} from './diagnostic.ts'
+import {instrumentById} from './instruments/instrument.ts'
 import type {Notation} from './instruments/notation.ts'
 import type {Source} from './musicxml/source.ts'
 import {openScore, readFacts} from './score.ts'
@@ -10,11 +11,13 @@ import type {Survey, Surveyed} from './survey/survey.ts'
 export interface SurveyOptions {
   /** Is told what is odd about declared transpositions. Doubts are in the survey. */
   readonly report?: Report | undefined
+  /** Names of parts and the ids of their instruments, `{'Gr. Schl.': 'bass-drum'}`: they go before all others. */
+  readonly names?: Readonly<Record<string, string>> | undefined
 }
 
 /**
  * What a score asks for and what each of its parts really sounds: one reading, nothing changed. Throws `ScoreError` when
- * the score is faulty.
+ * the score is faulty, `instrument/unknown` for a wrong id among `names`.
  *
  * ```ts
  * const {parts} = await survey(source)
@@ -22,7 +25,7 @@ export interface SurveyOptions {
  * ```
  */
 export async function survey(source: Source, options: SurveyOptions = {}): Promise<Survey> {
-  return (await read(source, options.report)).survey
+  return (await read(source, options)).survey
 }
 
 /**
@@ -35,7 +38,7 @@ export async function readBelieved(
   wanted: string | undefined,
   report: Report,
 ): Promise<ReadonlyMap<string, Notation>> {
-  const {survey: found, beliefs} = await read(source, undefined)
+  const {survey: found, beliefs} = await read(source, {})
   const notations = new Map<string, Notation>()
   for (const {id, name, believed} of found.parts) {
     if (!believed || (wanted !== undefined && id !== wanted)) continue
@@ -63,13 +66,21 @@ export async function readBelieved(
   return notations
 }
 
-async function read(source: Source, report: Report | undefined): Promise<Surveyed> {
+async function read(source: Source, {report, names = {}}: SurveyOptions): Promise<Surveyed> {
+  for (const [name, id] of Object.entries(names)) {
+    if (!instrumentById(id))
+      throw scoreError(
+        'instrument/unknown',
+        `there is no instrument ${id}, as “${name}” is to be called`,
+      )
+  }
   const score = await openScore(source)
   const ids = score.header.parts.map(({id}) => id)
   const facts = await readFacts(score, new Map(ids.map((id) => [id, undefined])), report ?? QUIET)
   return surveyScore(
     score.header,
     ids.flatMap((id) => facts.get(id) ?? []),
+    {userNames: names},
   )
 }
 

@@ -162,13 +162,15 @@ function soundsOf({believed, others, notes, unpitched}: PartSurvey): string {
   return escape([believed, ...others].map(({words}) => words).join('; elsewhere '))
 }
 
-function playersOf({players, desks, optional, doubles, alternatives}: PartSurvey): string {
+function playersOf(part: PartSurvey): string {
+  const {players, desks, optional, doubles, alternatives, changes} = part
   return [
     ...(players === undefined ? [] : [count(players, 'player')]),
     ...(desks && desks.length > 1 ? [`no. ${desks.join(', ')}`] : []),
     ...(optional ? ['may be left out'] : []),
     ...(doubles ? [`also ${doubles.join(', ')}`] : []),
     ...(alternatives ? [`or ${alternatives.join(', ')}`] : []),
+    ...changes.slice(0, 3).map(({words, measure}) => `${words}, measure ${measure}`),
   ].join('; ')
 }
 

@@ -1,7 +1,7 @@
 import {instrumentById} from '../instruments/instrument.ts'
 import type {Instrument} from '../instruments/instrument.ts'
 import {labelReader} from '../instruments/label.ts'
-import type {LabelReading} from '../instruments/label.ts'
+import type {LabelOptions, LabelReading} from '../instruments/label.ts'
 import {midiOf, parsePitch} from '../pitch/pitch.ts'
 import {modulo12} from './harmony.ts'
 
@@ -29,9 +29,9 @@ export interface Asked {
 /** Nothing is known of who a part is for. */
 export const UNKNOWN: Asked = {name: '', candidates: [], keys: [], stem: ''}
 
-/** Reads the names of all parts of a score, each in the light of the others. */
-export function identify(names: readonly string[]): readonly Asked[] {
-  return labelReader()
+/** Reads the names of all parts of a score, each in the light of the others; `options` may add names. */
+export function identify(names: readonly string[], options: LabelOptions = {}): readonly Asked[] {
+  return labelReader(options)
     .readLabels(names)
     .map((reading, index) => toAsked(names[index] ?? '', index, reading))
 }

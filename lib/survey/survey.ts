@@ -1,4 +1,5 @@
 import type {Language} from '../instruments/instrument.ts'
+import type {LabelOptions} from '../instruments/label.ts'
 import type {Header} from '../musicxml/header.ts'
 import type {Belief} from './believe.ts'
 import {believe} from './believe.ts'
@@ -14,7 +15,7 @@ import type {Asked} from './identify.ts'
 import {readClock, readLines} from './line.ts'
 import type {Line} from './line.ts'
 import {playingReader} from './playing.ts'
-import type {Marked} from './playing.ts'
+import type {Playing} from './playing.ts'
 import {formatClef} from '../staff/clef.ts'
 import {readDeclared, readProfile} from './profile.ts'
 import type {DeclaredPassage, Profile} from './profile.ts'
@@ -35,7 +36,7 @@ export interface Survey {
 }
 
 /** One part: who is asked for, how it is notated, what it sounds, what it uses. */
-export interface PartSurvey extends Profile, Players {
+export interface PartSurvey extends Profile, Players, Playing {
   readonly id: string
   readonly name: string
   /** Absent where neither the name nor the music tells. */
@@ -46,8 +47,6 @@ export interface PartSurvey extends Profile, Players {
   readonly believed?: Believed
   /** Where the part declares several transpositions: what is believed of the notes under each of the others. */
   readonly others: readonly Believed[]
-  /** Ways of playing and changes of instrument that its words ask for. */
-  readonly playing: readonly Marked[]
   readonly doubts: readonly Doubt[]
 }
 
@@ -83,21 +82,24 @@ export interface Surveyed {
 }
 
 /** Surveys a score of which the facts of all parts are known, in the order of the score. */
-export function surveyScore(header: Header, facts: readonly PartFacts[]): Surveyed {
+export function surveyScore(
+  header: Header,
+  facts: readonly PartFacts[],
+  options: LabelOptions = {},
+): Surveyed {
   const starts = readClock(facts)
-  const asked = identify(
-    facts.map(({part}) => {
-      const entry = header.parts.find(({id}) => id === part)
-      return entry?.name || entry?.instruments[0]?.name || entry?.abbreviation || ''
-    }),
-  )
+  const names = facts.map(({part}) => {
+    const entry = header.parts.find(({id}) => id === part)
+    return entry?.name || entry?.instruments[0]?.name || entry?.abbreviation || ''
+  })
+  const asked = identify(names, options)
   const lines = facts.flatMap((part, index) => readLines(part, index, starts))
   const beliefs = believe(
     lines,
     lines.map(({index}) => asked[index] ?? UNKNOWN),
     {starts, concertScore: header.concertScore},
   )
-  const readPlaying = playingReader()
+  const readPlaying = playingReader(options)
   const parts = facts.map((part, index) => {
     const own = beliefs.filter(({line}) => line.index === index)
     const playing = readPlaying(part)
@@ -126,7 +128,7 @@ function surveyPart(
   }: {
     readonly own: readonly Belief[]
     readonly all: readonly Belief[]
-    readonly playing: readonly Marked[]
+    readonly playing: Playing
   },
 ): PartSurvey {
   const guesses = guessInstruments(asked, own[0])
@@ -144,7 +146,7 @@ function surveyPart(
     ...(believed && {believed}),
     others,
     ...readProfile(facts, own),
-    playing,
+    ...playing,
     doubts: own.flatMap((belief, index) =>
       readDoubts(belief, told[index], facts, header.concertScore),
     ),

@@ -81,7 +81,8 @@ describe('the JSON of a survey', () => {
       'density',
       'registers',
       'divided',
-      'playing',
+      'techniques',
+      'changes',
       'doubts',
     ])
   })

@@ -149,6 +149,30 @@ describe('odd scores', () => {
     expect(found.parts[0]?.doubts).toEqual([])
   })
 
+  it('may tell the players things in words', async () => {
+    const words = (text: string): string =>
+      `<direction><direction-type><words>${text}</words></direction-type></direction>`
+    const {survey: found} = await surveyXml(
+      score(
+        'Corno in Fa',
+        `<measure number="7">${words('con sordino')}${words('Allegro')}</measure><measure number="8">${words('muta in Mi♭')}${words('con sord.')}</measure>`,
+      ),
+    )
+    expect(found.parts[0]?.techniques).toEqual([
+      {technique: 'mute', words: 'con sordino', measure: '7'},
+    ])
+    expect(found.parts[0]?.changes).toEqual([{words: 'muta in Mi♭', measure: '8', key: 'Eb'}])
+  })
+
+  it('may have names that only the user knows', async () => {
+    const bytes = new TextEncoder().encode(score('Gr. Zwirbel', ''))
+    const names = {'Gr. Zwirbel': 'bassoon'}
+    const found = await survey(sourceOf(bytes), {names})
+    expect(found.parts[0]?.instrument?.id).toBe('bassoon')
+    const wrong = survey(sourceOf(bytes), {names: {Zwirbel: 'zwirbel'}})
+    await expect(wrong).rejects.toThrow('there is no instrument zwirbel')
+  })
+
   it('may change the transposition on the way: each is believed by itself', async () => {
     const note =
       '<note><pitch><step>C</step><octave>5</octave></pitch><duration>4</duration></note>'
