@@ -1,6 +1,7 @@
 import {foldName} from './fold.ts'
 import type {FoldedName} from './fold.ts'
-import {instruments, LANGUAGES, readNames} from './instrument.ts'
+import {instruments, LANGUAGES} from './instrument.ts'
+import {readNames} from './attested.ts'
 import type {Instrument} from './instrument.ts'
 import {nearest} from './nearest.ts'
 import {notations, notationsOf} from './notation.ts'

@@ -6,7 +6,6 @@ import type {Clef} from '../staff/clef.ts'
 import type {Range} from '../staff/range.ts'
 import {instrumentTable} from './data/instruments.ts'
 import {labelTable} from './data/labels.ts'
-import {nameTable} from './data/names.ts'
 import {remarkTable} from './data/remarks.ts'
 import {must, readTable, withoutEmpty, wordsOf} from './table.ts'
 
@@ -45,14 +44,6 @@ export interface Label {
   readonly plural: string
   readonly abbreviation: string
   readonly sources: {readonly name: string; readonly plural: string; readonly abbreviation: string}
-}
-
-/** A form of a name that a source prints: for recognising, not for printing. */
-export interface AttestedName {
-  readonly language: Language
-  readonly form: string
-  readonly kind: 'name' | 'plural' | 'abbreviation' | 'variant'
-  readonly source: string
 }
 
 /** What an instrument is, plays and is called. Ranges are sounding. */
@@ -103,26 +94,6 @@ export const instruments: readonly Instrument[] = /* @__PURE__ */ readInstrument
 /** The instrument with exactly that id. `findInstrument` looks for names. */
 export function instrumentById(id: string): Instrument | undefined {
   return instruments.find((instrument) => instrument.id === id)
-}
-
-/** Every form of the instrument's name that a source prints, in six languages. */
-export function attestedNames(id: string): readonly AttestedName[] {
-  return readNames()
-    .filter((line) => line.id === id)
-    .map(({language, form, kind, source}) => ({language, form, kind, source}))
-}
-
-/** All attested names of all instruments, in the order of the catalogue. Read afresh at every call. */
-export function readNames(): readonly (AttestedName & {readonly id: string})[] {
-  return readTable(nameTable, 'id|language|form|kind|source').map(
-    ([id = '', language = '', form = '', kind = '', source = '']) => ({
-      id,
-      language: language as Language,
-      form,
-      kind: kind as AttestedName['kind'],
-      source,
-    }),
-  )
 }
 
 function readInstruments(): readonly Instrument[] {

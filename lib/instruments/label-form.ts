@@ -1,5 +1,6 @@
 import {moreNamesTable} from './data/label-words.ts'
-import {instruments, LANGUAGES, readNames} from './instrument.ts'
+import {instruments, LANGUAGES} from './instrument.ts'
+import {readNames} from './attested.ts'
 import type {Instrument, Language} from './instrument.ts'
 import {isKeyPreposition} from './label-key.ts'
 import type {KeyReader} from './label-key.ts'

@@ -1,10 +1,6 @@
 import {describe, expect, test} from 'vitest'
-import {
-  attestedNames,
-  instrumentById,
-  instruments,
-  LANGUAGES,
-} from '../../lib/instruments/instrument.ts'
+import {instrumentById, instruments, LANGUAGES} from '../../lib/instruments/instrument.ts'
+import {attestedNames} from '../../lib/instruments/attested.ts'
 import {examplesOf, notationRows} from '../../lib/instruments/notation-row.ts'
 import type {NotationRow} from '../../lib/instruments/notation-row.ts'
 import {listSources, sourcesIn} from '../../lib/instruments/source.ts'

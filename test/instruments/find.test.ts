@@ -8,7 +8,8 @@ import {
 } from '../../lib/instruments/find.ts'
 import type {Search} from '../../lib/instruments/find.ts'
 import {foldName} from '../../lib/instruments/fold.ts'
-import {attestedNames, instruments, LANGUAGES} from '../../lib/instruments/instrument.ts'
+import {instruments, LANGUAGES} from '../../lib/instruments/instrument.ts'
+import {attestedNames} from '../../lib/instruments/attested.ts'
 import {editDistance, nearest} from '../../lib/instruments/nearest.ts'
 import {notations} from '../../lib/instruments/notation.ts'
 

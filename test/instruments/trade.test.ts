@@ -1,6 +1,7 @@
 import {existsSync, readFileSync} from 'node:fs'
 import {describe, expect, test} from 'vitest'
-import {attestedNames, instruments, LANGUAGES} from '../../lib/instruments/instrument.ts'
+import {instruments, LANGUAGES} from '../../lib/instruments/instrument.ts'
+import {attestedNames} from '../../lib/instruments/attested.ts'
 import {notationRows} from '../../lib/instruments/notation-row.ts'
 import {listSources} from '../../lib/instruments/source.ts'
 import {formatInterval} from '../../lib/pitch/interval.ts'
