@@ -20,8 +20,8 @@ export const WEIGHTS = {
   against: -8,
   /** A usual transposition where there is no name. */
   nameless: -3,
-  /** One crook of many where the name has no key. */
-  keyless: -3,
+  /** One of about ten usual crooks where the name has no key. */
+  keyless: -2.3,
   /** A crook that is usually called alto or basso, where the name does not say so. */
   rareOctave: -1.5,
   /** The key in the name is not that of the notation. */

@@ -40,10 +40,14 @@ const scores = corpusScores().filter(({name}) =>
   WHOLE ? /^(orchestra-cc0|wind|sequencer-export)\//.test(name) : SAMPLE.includes(name),
 )
 
-/** What each clef of a line truly adds. Horns in a plain bass clef are in the old notation, an octave above what is declared. */
+/**
+ * What each clef of a line truly adds. Transposing horns that go to a plain bass clef are in the old notation there, an
+ * octave above what is declared.
+ */
 function truthOf({line, asked}: Belief, declared: Interval): readonly number[] {
+  const isHorn = /horn/i.test(asked.name) && declared.chromatic !== 0
   return line.clefs.map(({sign, octaveChange}) => {
-    const isOld = /horn/i.test(asked.name) && sign === 'F' && octaveChange === 0
+    const isOld = isHorn && sign === 'F' && octaveChange === 0
     return declared.chromatic + (isOld ? 12 : 0)
   })
 }
