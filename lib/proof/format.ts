@@ -13,8 +13,13 @@ const RUN = 4
  */
 export function formatProof(proof: Proof, {limit = 20}: {readonly limit?: number} = {}): string[] {
   const lines = proof.pairs.flatMap((pair) => formatPair(pair, limit))
-  for (const part of proof.unpaired.before)
-    lines.push(`${formatPart(part)}: nothing in AFTER belongs to it`)
+  const {before} = proof.unpaired
+  // AFTER is often one part of a score: that the others are not there is one fact, not twenty.
+  if (before.length > 2)
+    lines.push(
+      `${counted(before.length, 'other part')} of BEFORE: nothing in AFTER belongs to them`,
+    )
+  else for (const part of before) lines.push(`${formatPart(part)}: nothing in AFTER belongs to it`)
   for (const part of proof.unpaired.after)
     lines.push(`${formatPart(part)}: nothing in BEFORE belongs to it`)
   return [...lines, formatVerdict(proof)]

@@ -317,17 +317,17 @@ function readFlags(note: Note, measure: Measure, slurs: Set<string>): number {
     else if (each.name === 'beam' && flags < 0xffff && attributeValue(each, 'number') !== '2') {
       const type = textOf(measure.text, each)
       if (type === 'begin' || type === 'continue') flags |= NOTE.beamed
-    } else if (each.name === 'notations') flags |= readNotations(each, note, slurs)
+    } else if (each.name === 'notations') flags |= readNotations(each, slurs)
   }
   if (slurs.size > 0) flags |= NOTE.slurred
   return flags
 }
 
-function readNotations(notations: Element, note: Note, slurs: Set<string>): number {
+function readNotations(notations: Element, slurs: Set<string>): number {
   let flags = 0
   for (const each of notations.children) {
     if (each.name === 'slur') {
-      const key = `${note.staff}/${attributeValue(each, 'number') ?? '1'}`
+      const key = attributeValue(each, 'number') ?? '1'
       const type = attributeValue(each, 'type')
       if (type === 'start') slurs.add(key)
       else if (type === 'stop') slurs.delete(key)
