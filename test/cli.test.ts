@@ -1,0 +1,163 @@
+import {spawnSync} from 'node:child_process'
+import {existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync} from 'node:fs'
+import {tmpdir} from 'node:os'
+import {join} from 'node:path'
+import {fileURLToPath} from 'node:url'
+import {unzipSync} from 'fflate'
+import {afterAll, describe, expect, it} from 'vitest'
+
+const main = fileURLToPath(new URL('../dist/cli/main.js', import.meta.url))
+const demo = fileURLToPath(new URL('../fixtures/demo/score.musicxml', import.meta.url))
+const folder = mkdtempSync(join(tmpdir(), 'renotate-test-'))
+afterAll(() => rmSync(folder, {recursive: true, force: true}))
+
+function run(words: readonly string[], input?: string | Uint8Array) {
+  const {status, stdout, stderr} = spawnSync(process.execPath, [main, ...words], {
+    encoding: 'utf8',
+    ...(input !== undefined && {input}),
+  })
+  return {status, stdout, stderr}
+}
+
+function file(name: string, content?: string): string {
+  const path = join(folder, name)
+  if (content !== undefined) writeFileSync(path, content)
+  return path
+}
+
+describe('the command line', {timeout: 60_000}, () => {
+  it('writes a part that proves equal, silently when asked', () => {
+    const out = file('tuba.musicxml')
+    expect(run(['part', demo, '-p', 'P9', '--for', 'tuba', '-o', out, '--quiet'])).toEqual({
+      status: 0,
+      stdout: '',
+      stderr: '',
+    })
+    const proof = run(['prove', demo, out])
+    expect(proof.status).toBe(0)
+    expect(proof.stdout).toContain('60 notes, all sound the same')
+  })
+
+  it('says 1 when two scores do not sound the same', () => {
+    const text = readFileSync(file('tuba.musicxml'), 'utf8').replace(
+      '<octave>2</octave>',
+      '<octave>3</octave>',
+    )
+    const proof = run(['prove', demo, file('wrong.musicxml', text)])
+    expect(proof.status).toBe(1)
+    expect(proof.stdout).toMatch(/measure 1, beat 1: Eb3 sounds instead of Eb2/)
+  })
+
+  it('does not overwrite unless asked', () => {
+    const out = file('kept.musicxml', 'mine')
+    const refused = run(['part', demo, '-p', '1', '-o', out])
+    expect(refused.status).toBe(2)
+    expect(refused.stderr).toContain('--force')
+    expect(readFileSync(out, 'utf8')).toBe('mine')
+    expect(run(['part', demo, '-p', '1', '-o', out, '--force', '--quiet']).status).toBe(0)
+    expect(readFileSync(out, 'utf8')).toContain('<score-partwise')
+  })
+
+  it('reads standard input and writes standard output', () => {
+    const {status, stdout} = run(
+      ['part', '-', '-p', 'P1', '-o', '-', '--quiet'],
+      readFileSync(demo),
+    )
+    expect(status).toBe(0)
+    expect(stdout).toContain('<part id="P1">')
+    expect(stdout).not.toContain('<part id="P2">')
+  })
+
+  it('writes a container where the name wants one, and reads it by its content', () => {
+    const out = file('part.mxl')
+    expect(run(['part', demo, '-p', 'P9', '-o', out, '--quiet']).status).toBe(0)
+    expect(Object.keys(unzipSync(readFileSync(out)))).toEqual([
+      'mimetype',
+      'META-INF/container.xml',
+      'part.musicxml',
+    ])
+    writeFileSync(file('odd-name.txt'), readFileSync(out))
+    const {stdout} = run(['sounding', file('odd-name.txt')])
+    expect(JSON.parse(stdout.split('\n')[0] ?? '')).toEqual({
+      part: 'P9',
+      staff: 1,
+      voice: '1',
+      measure: '1',
+      onset: '0',
+      duration: '3/2',
+      pitch: 'Eb2',
+      midi: 39,
+      written: 'F3',
+    })
+  })
+
+  it.each([
+    ['a file that is not there', ['sounding', 'nowhere.musicxml'], /there is no file nowhere/],
+    [
+      'an unknown part',
+      ['part', demo, '-p', 'Bombardon', '-o', '-'],
+      /P9 Contrebasse.*\[part\/unknown\]/,
+    ],
+    [
+      'a misspelled instrument',
+      ['part', demo, '-p', '1', '--for', 'basoon', '-o', '-'],
+      /bassoon.*\[instrument\/unknown\]/,
+    ],
+    [
+      'an ambiguous instrument',
+      ['part', demo, '-p', '1', '--for', 'clarinet', '-o', '-'],
+      /clarinet-a.*\[instrument\/ambiguous\]/,
+    ],
+    [
+      'an unknown notation',
+      ['part', demo, '-p', '1', '--to', 'horn.crook-q', '-o', '-'],
+      /horn\.crook.*\[notation\/unknown\]/,
+    ],
+    ['a missing option', ['part', demo, '-o', '-'], /--part/],
+    ['an unknown command', ['transmogrify'], /unknown command/],
+    ['an unknown list', ['list', 'orchestras'], /none of orchestras/],
+    ['a bad limit', ['part', demo, '-p', '1', '--key-limit', '9', '-o', '-'], /5, 6 or 7/],
+  ] as const)('refuses %s with one sentence and exit code 2', (_, words, message) => {
+    const {status, stdout, stderr} = run(words)
+    expect(status).toBe(2)
+    expect(stdout).toBe('')
+    expect(stderr).toMatch(message)
+    expect(stderr).not.toMatch(/\n\s+at /)
+  })
+
+  it('tells where a file is broken, and writes nothing', () => {
+    const text = readFileSync(demo, 'utf8').split('\n')
+    const broken = [...text.slice(0, 999), '<note>', ...text.slice(999)].join('\n')
+    const out = file('never.musicxml')
+    const {status, stderr} = run([
+      'part',
+      file('broken.musicxml', broken),
+      '-p',
+      'P9',
+      '--for',
+      'tuba',
+      '-o',
+      out,
+    ])
+    expect(status).toBe(2)
+    expect(stderr).toMatch(/line \d+: .*\[xml\/malformed\]/)
+    expect(existsSync(out)).toBe(false)
+    expect(readdirSync(folder).filter((name) => name.endsWith('.part'))).toEqual([])
+  })
+
+  it('writes a certificate that repeats itself', () => {
+    for (const name of ['one.txt', 'two.txt']) {
+      expect(run(['prove', demo, demo, '--certificate', file(name)]).status).toBe(0)
+    }
+    const certificate = readFileSync(file('one.txt'), 'utf8')
+    expect(certificate).toBe(readFileSync(file('two.txt'), 'utf8'))
+    expect(certificate).toMatch(/SHA-256 [0-9a-f]{64}/)
+  })
+
+  it('lists the catalogue with sources', () => {
+    expect(run(['list', 'instruments']).stdout.trim().split('\n')).toHaveLength(179)
+    const {stdout} = run(['list', 'notations', 'horn.crook-f.old'])
+    expect(stdout).toContain('in bass clef sounds a perfect fourth higher')
+    expect(stdout).toContain('Sources')
+  })
+})
