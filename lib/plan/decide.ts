@@ -7,7 +7,7 @@ import type {PartFacts, StateFact} from '../survey/facts.ts'
 import {chooseClefs} from './clefs.ts'
 import type {ClefChoice} from './clefs.ts'
 import {chooseCourtesies} from './courtesy.ts'
-import {DEFAULT_CLEFS, DEFAULT_KEYS} from './job.ts'
+import {BAND_LIMIT, DEFAULT_CLEFS, DEFAULT_KEYS} from './job.ts'
 import type {KeyPolicy, PartJob} from './job.ts'
 import {chooseRemovedLines, removesStrays} from './octave-lines.ts'
 import {isBefore, lastBefore} from './plan.ts'
@@ -96,7 +96,8 @@ function planStaff(
     return {...base, clef, transposition}
   })
   if (declared) return withDeclaredKeys(drafts, declared)
-  const policy: KeyPolicy = {...DEFAULT_KEYS, ...job.keys}
+  const limit = around.ensemble === 'band' ? BAND_LIMIT : DEFAULT_KEYS.limit
+  const policy: KeyPolicy = {...DEFAULT_KEYS, limit, ...job.keys}
   const open = around.openKey === true && isKeyless(source) && policy.signature !== 'print'
   const print = !open && printsKeys(target, policy, around.ensemble ?? 'band')
   return withKeys(drafts, facts, {print, policy, agreed, explain: job.explain === true}, report)

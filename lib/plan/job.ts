@@ -14,6 +14,9 @@ export interface KeyPolicy {
   readonly signature: 'custom' | 'print' | 'omit'
 }
 
+/** Band players get no signature beyond six signs. */
+export const BAND_LIMIT = 6
+
 export const DEFAULT_KEYS: KeyPolicy = {limit: 7, prefer: 'fewest', signature: 'custom'}
 
 /** Ledger lines that the reader accepts before a clef changes, and how dear a change is, in ledger lines. */
