@@ -18,6 +18,11 @@ const SHARES = {sounding: 0.42, consonant: 0.23, around: 0.23, any: 0.12}
 /** How the consonances of a sounding note share: a third or fifth above it is commoner than a fourth or sixth. */
 const CONSONANT = [0, 0, 0, 0.2, 0.22, 0.12, 0, 0.22, 0.12, 0.12, 0, 0]
 
+/** What a note counts that only repeats the one before. */
+const REPEATED = 0.15
+/** About so many notes of a clef are judged, spread over the score: what they say on average does not change after that. */
+const JUDGED_NOTES = 600
+
 /** What sounds when: for each half of a quarter note the weight of the twelve pitch classes. */
 export interface Grid {
   readonly cells: number
@@ -72,14 +77,18 @@ export function readConsonance(grid: Grid, line: Line): Consonance {
   const heard = new Float64Array(12)
   const expected = new Float64Array(12)
   const last = new Int16Array(line.clefs.length).fill(-1)
+  const strides = stridesOf(line)
+  const seen = new Uint32Array(line.clefs.length)
   for (let note = 0; note < line.count; note++) {
-    if (!((line.kind[note] ?? 0) & ATTACK)) continue
+    const clef = line.clef[note] ?? 0
+    const turn = seen[clef] ?? 0
+    seen[clef] = turn + 1
+    if (!((line.kind[note] ?? 0) & ATTACK) || turn % (strides[clef] ?? 1) !== 0) continue
     const cell = Math.floor((line.onset[note] ?? 0) / CELL)
     const total = hear(grid, cell, line.duration[note] ?? 0, heard)
     if (total < 0.5) continue
-    const clef = line.clef[note] ?? 0
     const midi = line.midi[note] ?? 0
-    const weight = (last[clef] === midi ? 0.15 : 1) * Math.min(1, total / 3)
+    const weight = (last[clef] === midi ? REPEATED : 1) * Math.min(1, total / 3)
     last[clef] = midi
     notes[clef] = (notes[clef] ?? 0) + weight
     expect(heard, total, grid, Math.floor(cell / BLOCK), expected)
@@ -93,6 +102,16 @@ export function readConsonance(grid: Grid, line: Line): Consonance {
     mean[at] = count > 0 ? (mean[at] ?? 0) / count : 0
   }
   return {mean, notes}
+}
+
+/** Of how many notes of each clef one is judged. */
+function stridesOf(line: Line): readonly number[] {
+  const counts = new Uint32Array(line.clefs.length)
+  for (let note = 0; note < line.count; note++) {
+    const clef = line.clef[note] ?? 0
+    counts[clef] = (counts[clef] ?? 0) + 1
+  }
+  return [...counts].map((count) => Math.max(1, Math.floor(count / JUDGED_NOTES)))
 }
 
 /** Sums the cells in which a note is judged; gives the total weight. */

@@ -1,7 +1,7 @@
 /**
- * How much each kind of evidence counts, in natural logarithms of odds. They were set by hand from what the sources
- * say about how often files, labels and signatures lie, then checked on half of a corpus; the other half was kept for
- * the figures in DEVELOPERS.md. A weight that is not needed to keep a class of scores right is not here.
+ * How much each kind of evidence counts, in natural logarithms of odds. They were set by hand, from what the sources say
+ * about how often files, labels and signatures lie, and from part of a corpus of real scores; what they come to on the
+ * scores held back is in test/survey/corpus.test.ts.
  */
 export const WEIGHTS = {
   /** A documented notation that is not the modern one of its instrument, by how well it is documented. */
