@@ -88,6 +88,7 @@ program
       .choices(['pro', 'tutti', 'student'])
       .preset('tutti'),
   )
+  .option('--drop', 'with --fold: notes that no octave saves become cues, not played')
   .addOption(
     new Option(
       '--techniques <how>',
@@ -164,6 +165,7 @@ program
   .option('--json', 'all of them, as JSON')
   .option('--html <file>', 'write a page with ranges drawn; - is standard output')
   .option('--write <number>', 'write the part for this one of them, with -o')
+  .option('--drop', 'with --write: notes that no octave saves become cues, not played')
   .option('-o, --output <file>', 'where to write the part; - is standard output')
   .option('--report <file>', 'with --write: what sounds otherwise, for prove --intended')
   .addOption(force())
@@ -187,6 +189,24 @@ program
   .addOption(force())
   .action(async (before, after, options) =>
     exit(await (await import('./prove.ts')).runProve(before, after, options)),
+  )
+
+program
+  .command('sheet')
+  .description('write a page that shows a part before and after, with every change and the proof')
+  .argument('<before>')
+  .argument('<after>')
+  .option('-p, --part <part>', 'the part of BEFORE: id, name, or number in the score')
+  .option(
+    '--from <notation>',
+    'what BEFORE is written in, where the file is not to be believed; believed: what survey finds',
+  )
+  .option('--report <file...>', 'reports of `part` that say what was changed, and why')
+  .requiredOption('--html <file>', 'where to write; - is standard output')
+  .addOption(force())
+  .addOption(quiet())
+  .action(async (before, after, options) =>
+    exit(await (await import('./sheet.ts')).runSheet(before, after, options)),
   )
 
 program

@@ -39,8 +39,8 @@ export function formatReport(
   return `${JSON.stringify(whole, undefined, 2)}\n`
 }
 
-/** Reads what the proof needs of a report. Throws `report/malformed`, naming what is wrong, for anything else. */
-export function parseReport(text: string): Pick<ChangeReport, 'pairs' | 'changes'> {
+/** Reads a report. Throws `report/malformed`, naming what is wrong, for anything else. */
+export function parseReport(text: string): Pick<ChangeReport, 'pairs' | 'changes' | 'diagnostics'> {
   const found = readJson(text)
   if (!isRecord(found) || found.format !== 'renotate-report')
     throw malformed('it is no report: "format" is not "renotate-report"')
@@ -49,7 +49,34 @@ export function parseReport(text: string): Pick<ChangeReport, 'pairs' | 'changes
   return {
     pairs: readPairs(found.pairs),
     changes: found.changes.map((change: unknown, index) => readChange(change, `changes[${index}]`)),
+    diagnostics: readDiagnostics(found.diagnostics),
   }
+}
+
+function readDiagnostics(list: unknown): ChangeReport['diagnostics'] {
+  if (list === undefined) return []
+  if (!Array.isArray(list)) throw malformed('"diagnostics" is not a list')
+  return list.map((one: unknown, index): Diagnostic => {
+    const {code, message, severity, at, actual, expected} = isRecord(one) ? one : {}
+    if (typeof code !== 'string' || !isCode(code) || typeof message !== 'string')
+      throw malformed(`diagnostics[${index}] has no code or no message`)
+    const {part, measure} = isRecord(at) ? at : {}
+    return {
+      code,
+      severity: severity === 'error' || severity === 'warning' ? severity : 'info',
+      message,
+      at: {
+        ...(typeof part === 'string' && {part}),
+        ...(typeof measure === 'string' && {measure}),
+      },
+      ...(typeof actual === 'string' && {actual}),
+      ...(typeof expected === 'string' && {expected}),
+    }
+  })
+}
+
+function isCode(text: string): text is Diagnostic['code'] {
+  return text.includes('/')
 }
 
 function readPairs(pairs: unknown): ChangeReport['pairs'] {
@@ -67,18 +94,20 @@ const KINDS: readonly string[] = ['moved', 'dropped', 'added', 'cues'] satisfies
 
 function readChange(change: unknown, where: string): Intended {
   if (!isRecord(change)) throw malformed(`${where} is no object`)
-  const {kind, part, semitones, reason, from, to} = change
+  const {kind, part, semitones, midi, reason, from, to} = change
   if (typeof kind !== 'string' || !KINDS.includes(kind))
     throw malformed(`${where}.kind is none of ${KINDS.join(', ')}`)
   if (part !== undefined && typeof part !== 'string') throw malformed(`${where}.part is no text`)
   if (kind === 'moved' && typeof semitones !== 'number')
     throw malformed(`${where}.semitones is no number`)
+  if (midi !== undefined && typeof midi !== 'number') throw malformed(`${where}.midi is no number`)
   return {
     kind: kind as Intended['kind'],
     ...(part !== undefined && {part}),
     ...(from !== undefined && {from: readSpot(from, `${where}.from`)}),
     ...(to !== undefined && {to: readSpot(to, `${where}.to`)}),
     ...(typeof semitones === 'number' && {semitones}),
+    ...(typeof midi === 'number' && {midi}),
     reason: typeof reason === 'string' ? reason : '',
   }
 }

@@ -11,9 +11,20 @@ const change = {
 } as const
 
 it('comes back as it was written', () => {
-  const text = formatReport({tool: '1', pairs: [['P9', 'P9']], changes: [change], diagnostics: []})
+  const diagnostics = [
+    {code: 'key/choice', severity: 'info', message: 'two keys sound alike', at: {measure: '5'}},
+    {
+      code: 'fold/phrase',
+      severity: 'warning',
+      message: 'moved',
+      at: {},
+      actual: 'C',
+      expected: 'D',
+    },
+  ] as const
+  const text = formatReport({tool: '1', pairs: [['P9', 'P9']], changes: [change], diagnostics})
   expect(text.endsWith('}\n')).toBe(true)
-  expect(parseReport(text)).toEqual({pairs: [['P9', 'P9']], changes: [change]})
+  expect(parseReport(text)).toEqual({pairs: [['P9', 'P9']], changes: [change], diagnostics})
 })
 
 it('keeps what it does not know for later versions to use', () => {
@@ -23,7 +34,7 @@ it('keeps what it does not know for later versions to use', () => {
     changes: [{...change, from: {...change.from, number: '5'}, mood: 'bright'}],
     weather: 'fine',
   })
-  expect(parseReport(text)).toEqual({pairs: [], changes: [change]})
+  expect(parseReport(text)).toEqual({pairs: [], changes: [change], diagnostics: []})
 })
 
 const whole = {format: 'renotate-report', version: 1, changes: [change]}
@@ -47,6 +58,8 @@ it.each([
     {...whole, changes: [{...change, to: {measure: 1, onset: '1/0'}}]},
     'changes[0].to.onset is no fraction',
   ],
+  [{...whole, diagnostics: {}}, '"diagnostics" is not a list'],
+  [{...whole, diagnostics: [{code: 'key'}]}, 'diagnostics[0] has no code or no message'],
 ])('%j is refused', (report, message) => {
   const text = typeof report === 'string' ? report : JSON.stringify(report)
   expect(() => parseReport(text)).toThrow(message)

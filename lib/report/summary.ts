@@ -1,0 +1,97 @@
+import type {PairProof} from '../proof/compare.ts'
+import type {Digest, SideDigest} from '../sheet/digest.ts'
+import {counted} from './html.ts'
+
+/** A fact about a part, before and after. */
+export interface GlanceRow {
+  readonly what: string
+  readonly before: string
+  readonly after: string
+}
+
+/** A part before and after at a glance, row by row, in a musician's words. */
+export function glanceRows({before, after}: Digest): readonly GlanceRow[] {
+  const row = (what: string, words: (side: SideDigest) => string): GlanceRow => ({
+    what,
+    before: words(before),
+    after: words(after),
+  })
+  return [
+    row('Part', ({name, id}) => name || id),
+    row('Sounds', ({sounds}) => sounds.map((words) => words.replace(/^sounds /, '')).join('; ')),
+    row('Clef', ({clefs}) => clefs.join(', ')),
+    row('Key', ({keys}) => keys.join(', ')),
+    row('Written', ({written}) => rangeWords(written)),
+    row('Sounding', ({sounding}) => rangeWords(sounding)),
+    row('Notes', ({notes}) => String(notes)),
+  ]
+}
+
+/**
+ * What became of a part, in a few lines: from, to, key, clef, range, octave moves, doubts, proof. `hint` stands where no
+ * proof was made.
+ */
+export function formatSummary(
+  digest: Digest,
+  {proof, hint}: {readonly proof?: PairProof | undefined; readonly hint: string},
+): string[] {
+  const {before, after, changes} = digest
+  const facts = [
+    ['from', `${before.name || before.id}, ${before.sounds.join('; ')}`],
+    ['to', `${after.name || after.id}, ${after.sounds.join('; ')}`],
+    ['key', arrow(before.keys, after.keys)],
+    ['clef', arrow(before.clefs, after.clefs)],
+    [
+      'range',
+      `${rangeWords(after.written)} written, ${rangeWords(after.sounding)} sounding${beyond(after)}`,
+    ],
+    [
+      'octaves',
+      say(
+        changes.filter(({kind}) => kind === 'octave').map(({reason, what}) => reason ?? what),
+        'none moved',
+      ),
+    ],
+    [
+      'doubts',
+      say(
+        changes.filter(({kind}) => kind === 'doubt').map(({what}) => what),
+        'none',
+      ),
+    ],
+    ['proof', proof ? proofWords(proof) : hint],
+  ] as const
+  return facts.map(([name, words]) => `${name.padEnd(8)}${words}`)
+}
+
+function say(list: readonly string[], none: string): string {
+  const all = [...new Set(list)]
+  if (all.length === 0) return none
+  const rest = all.length > 2 ? `, and ${all.length - 2} more` : ''
+  return all.slice(0, 2).join('; ') + rest
+}
+
+function proofWords({different, intended, notes}: PairProof): string {
+  if (different > 0)
+    return `${counted(different, 'note')} of ${notes.before} sound otherwise: see renotate prove`
+  return intended > 0
+    ? `they sound the same, except ${counted(intended, 'note')} moved as reported`
+    : `they sound the same, all ${counted(notes.before, 'note')}`
+}
+
+function arrow(before: readonly string[], after: readonly string[]): string {
+  const [was, is] = [before.join(', '), after.join(', ')]
+  return was === is ? `${is}, as before` : `${was} → ${is}`
+}
+
+function beyond({reach, density}: SideDigest): string {
+  const [range] = reach
+  if (!range) return ''
+  const outside = [...density].filter(([key]) => key < range.lowMidi || key > range.highMidi)
+  const notes = outside.reduce((sum, [, each]) => sum + each, 0)
+  return notes === 0 ? ', all within reach' : `, ${counted(notes, 'note')} out of reach`
+}
+
+function rangeWords(range: SideDigest['written']): string {
+  return range ? `${range.low}–${range.high}` : 'no pitches'
+}

@@ -1,0 +1,241 @@
+import type {Measure, Note} from '../musicxml/measure.ts'
+import type {Change} from './change.ts'
+import {compareStep, shown} from './compare.ts'
+import type {Intent, Memory} from './compare.ts'
+import type {Digest} from './digest.ts'
+import {toDrawing} from './drawing.ts'
+import type {Flag, NoteInfo} from './drawing.ts'
+import {layOut} from './layout.ts'
+import type {Chunk, Stretch} from './layout.ts'
+import type {NotePair, Step} from './match.ts'
+import {carry, measureXml, scoreXml} from './part-text.ts'
+import type {Carried} from './part-text.ts'
+
+/** What is drawn under each id, as the engraver tells: to be held against what should be. */
+export interface Engraved {
+  readonly pages: readonly string[]
+  readonly notes: ReadonlyMap<string, {readonly step: string; readonly octaves: readonly number[]}>
+}
+
+export interface DrawOptions {
+  readonly engrave: (musicXml: string) => Engraved | undefined
+  readonly intent: Intent
+}
+
+/** A system of the page: drawings one above the other, and what must be said of them. */
+export interface DrawnSystem extends Stretch {
+  /** Printed numbers of its first and last measure. */
+  readonly first: string
+  readonly last: string
+  /** Usually one with both parts; one a part where they do not go together. */
+  readonly drawings: readonly string[]
+  /** Shapes that no system before it has used. */
+  readonly glyphs: readonly string[]
+  readonly anchors: readonly string[]
+  /** Sentences about what is not drawn. */
+  readonly notices: readonly string[]
+}
+
+/** One of the two parts while it is read. */
+type SideName = 'before' | 'after'
+const SIDES: readonly SideName[] = ['before', 'after']
+const LABELS = {before: 'Before', after: 'After'}
+
+interface Read extends Step {
+  readonly pairs: readonly NotePair[]
+  readonly infos: ReadonlyMap<string, NoteInfo>
+}
+
+/**
+ * Draws two parts, system by system. Each chunk of systems is engraved by itself and compared with what it should show; what
+ * is not as written is drawn one part at a time, and if that fails too, said.
+ */
+export async function* drawSystems(
+  steps: AsyncIterable<Step>,
+  digest: Digest,
+  {engrave, intent}: DrawOptions,
+): AsyncGenerator<DrawnSystem> {
+  const chunks = layOut(digest.shapes)
+  const flags = flagsOf(digest.changes)
+  const known = new Set<string>()
+  const carried: Record<SideName, Carried> = {before: new Map(), after: new Map()}
+  let memory: Memory = new Map()
+  let held: Read[] = []
+  let at = 0
+  for await (const step of steps) {
+    const {pairs, marks, memory: next} = compareStep(step, memory, intent)
+    memory = next
+    held.push({...step, pairs, infos: infosOf(step, pairs, marks)})
+    const chunk = chunks[at]
+    if (!chunk || step.index + 1 < chunk.to) continue
+    yield* drawChunk(chunk, held, {carried, engrave, flags, known})
+    for (const side of SIDES)
+      for (const each of held) {
+        const measure = each[side]
+        if (measure) carried[side] = carry(carried[side], measure, 'all')
+      }
+    held = []
+    at++
+  }
+}
+
+interface ChunkOptions {
+  readonly carried: Readonly<Record<SideName, Carried>>
+  readonly engrave: DrawOptions['engrave']
+  readonly flags: ReadonlyMap<number, readonly Flag[]>
+  readonly known: Set<string>
+}
+
+function* drawChunk(
+  chunk: Chunk,
+  steps: readonly Read[],
+  options: ChunkOptions,
+): Generator<DrawnSystem> {
+  const groups: readonly (readonly SideName[])[] = chunk.together
+    ? [SIDES]
+    : [['before'], ['after']]
+  let drawn = groups.map((sides) => ({sides, pages: engraveChunk(chunk, steps, sides, options)}))
+  if (chunk.together && !drawn[0]?.pages)
+    drawn = SIDES.map((side) => ({
+      sides: [side],
+      pages: engraveChunk(chunk, steps, [side], options),
+    }))
+  for (const [index, system] of chunk.systems.entries()) {
+    const own = steps.slice(system.from - chunk.from, system.to - chunk.from)
+    const first = numberOf(own[0])
+    const last = numberOf(own.at(-1))
+    const anchors = own.map((step) => `m${step.index}`)
+    const glyphs: string[] = []
+    const notices: string[] = []
+    const drawings: string[] = []
+    for (const {sides, pages} of drawn) {
+      const whose = sides.length === 2 ? 'both parts' : `the part ${sides[0] ?? ''}`
+      const page = pages?.[index]
+      const isFirst = drawings.length === 0
+      const drawing =
+        page === undefined
+          ? undefined
+          : toDrawing(page, {
+              label: `${first === last ? `Measure ${first}` : `Measures ${first} to ${last}`}, ${whose}`,
+              anchors: isFirst ? anchors : [],
+              flags: isFirst ? own.map((step) => options.flags.get(step.index) ?? []) : [],
+              notes: new Map(own.flatMap(({infos}) => [...infos])),
+            })
+      if (!drawing) {
+        if (own.some((step) => sides.some((side) => step[side])))
+          notices.push(`The engraver cannot draw ${whose} faithfully here, so nothing is drawn.`)
+        continue
+      }
+      drawings.push(drawing.svg)
+      for (const [name, shape] of drawing.glyphs) {
+        if (options.known.has(name)) continue
+        options.known.add(name)
+        glyphs.push(shape)
+      }
+    }
+    for (const side of SIDES)
+      if (own.every((step) => !step[side])) notices.push(`The part ${side} has no such measures.`)
+    if (chunk.cuts && index === chunk.systems.length - 1)
+      notices.push('A slur, tie or line goes on in the next system and is not drawn across.')
+    yield {...system, first, last, drawings, glyphs, anchors, notices}
+  }
+}
+
+/** The pages of a chunk, a system each. Undefined where they do not show exactly the notes that were given. */
+function engraveChunk(
+  {systems}: Chunk,
+  steps: readonly Read[],
+  sides: readonly SideName[],
+  {carried, engrave}: ChunkOptions,
+): readonly string[] | undefined {
+  const starts = new Set(systems.map(({from}) => from))
+  const wanted: {readonly id: string; readonly note: Note}[] = []
+  const parts = sides.map((side) => ({
+    name: LABELS[side],
+    measures: steps
+      .flatMap((step, index) => {
+        const measure = step[side]
+        if (!measure) return []
+        wanted.push(...drawnNotes(measure).map((note) => ({id: idOf(side, step, note), note})))
+        return measureXml(measure, {
+          carried: index === 0 ? carried[side] : undefined,
+          newPage: index > 0 && starts.has(step.index),
+          idOf: (note) => idOf(side, step, note),
+        })
+      })
+      .join(''),
+  }))
+  const engraved = engrave(scoreXml(parts))
+  if (!engraved || engraved.pages.length !== systems.length) return undefined
+  const all = engraved.pages.join('')
+  const faithful = wanted.every(({id, note}) => {
+    const drawn = engraved.notes.get(id)
+    return (
+      drawn?.step === note.written?.step.toLowerCase() &&
+      drawn?.octaves.includes(note.written?.octave ?? NaN) &&
+      all.includes(`id="${id}"`)
+    )
+  })
+  return faithful ? engraved.pages : undefined
+}
+
+function drawnNotes({notes}: Measure): readonly Note[] {
+  return notes.filter(
+    ({written, element}) =>
+      written && !element.attributes.some(({name, raw}) => name === 'print-object' && raw === 'no'),
+  )
+}
+
+function idOf(side: SideName, {index}: Step, note: Note): string {
+  return `${side}-${index}-${note.index}`
+}
+
+function infosOf(
+  step: Step,
+  pairs: readonly NotePair[],
+  marks: ReadonlyMap<Note, NoteInfo['kind']>,
+): ReadonlyMap<string, NoteInfo> {
+  const names = new Map<Note, string>()
+  for (const [index, pair] of pairs.entries())
+    for (const note of [pair.before, pair.after]) names.set(note, `${step.index}.${index}`)
+  const infos = new Map<string, NoteInfo>()
+  for (const side of SIDES) {
+    const measure = step[side]
+    for (const note of measure?.notes ?? []) {
+      if (!measure || !note.written) continue
+      infos.set(idOf(side, step, note), {
+        label: `${LABELS[side]}, measure ${measure.number}, beat ${beatOf(measure, note)}: written ${shown(note.written)}, sounds ${shown(note.sounding)}`,
+        side,
+        pair: names.get(note),
+        kind: marks.get(note),
+      })
+    }
+  }
+  return infos
+}
+
+function beatOf({ticks, meter}: Measure, {onset}: Note): string {
+  const beat = 1 + ((onset / ticks) * meter.beatType) / 4
+  return String(Math.round(beat * 100) / 100)
+}
+
+/** The flags of each measure by its index: one a kind, which leads to the first change of that kind. */
+function flagsOf(changes: readonly Change[]): ReadonlyMap<number, readonly Flag[]> {
+  const flags = new Map<number, Flag[]>()
+  for (const [index, change] of changes.entries()) {
+    const list = flags.get(change.measure) ?? []
+    flags.set(change.measure, list)
+    if (list.some(({kind}) => kind === change.kind)) continue
+    list.push({
+      kind: change.kind,
+      target: `c${index}`,
+      word: change.kind,
+      label: `${change.kind}, ${change.what}`,
+    })
+  }
+  return flags
+}
+
+function numberOf(step: Step | undefined): string {
+  return step?.before?.number ?? step?.after?.number ?? ''
+}
