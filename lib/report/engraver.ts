@@ -24,7 +24,7 @@ const OPTIONS = {
   svgViewBox: true,
   svgRemoveXlink: true,
   smuflTextFont: 'none',
-  minLastJustification: 0.62,
+  minLastJustification: 0.45,
   spacingSystem: 4,
   xmlIdSeed: 1,
 }

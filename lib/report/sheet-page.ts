@@ -113,8 +113,8 @@ function aside(changes: readonly Change[]): string {
         ]
   })
   const items = changes.map(
-    ({kind, measure, number, what, reason}, index) =>
-      `<li class="k-${kind}" id="c${index}"><a href="#m${measure}">Measure ${escapeHtml(number || String(measure + 1))}</a> <span class="kind">${kind}</span><br>${escapeHtml(what)}${reason ? `<span class="why">${escapeHtml(reason)}</span>` : ''}</li>`,
+    ({kind, measure, number, until, what, reason}, index) =>
+      `<li class="k-${kind}" id="c${index}"><a href="#m${measure}">${until === undefined ? 'Measure' : 'Measures'} ${escapeHtml(number || String(measure + 1))}${until === undefined ? '' : ` to ${escapeHtml(until)}`}</a> <span class="kind">${kind}</span><br>${escapeHtml(what)}${reason ? `<span class="why">${escapeHtml(reason)}</span>` : ''}</li>`,
   )
   const filters =
     kinds.length > 1

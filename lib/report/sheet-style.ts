@@ -4,6 +4,8 @@ import type {ChangeKind} from '../sheet/change.ts'
 const COLOURS: Readonly<Record<ChangeKind, readonly [light: string, dark: string]>> = {
   difference: ['#b3261e', '#ff9a8f'],
   octave: ['#7a4b00', '#f0b95b'],
+  dropped: ['#7d3c12', '#f3b08a'],
+  added: ['#3f6212', '#b5d67a'],
   clef: ['#1b5e8c', '#86c5f4'],
   key: ['#1f6a4d', '#7ed3ae'],
   transposition: ['#5b4a99', '#bfb0ff'],

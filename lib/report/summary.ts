@@ -20,7 +20,7 @@ export function glanceRows({before, after}: Digest): readonly GlanceRow[] {
     row('Part', ({name, id}) => name || id),
     row('Sounds', ({sounds}) => sounds.map((words) => words.replace(/^sounds /, '')).join('; ')),
     row('Clef', ({clefs}) => clefs.join(', ')),
-    row('Key', ({keys}) => keys.join(', ')),
+    row('Key', ({keys}) => keys.join(', then ')),
     row('Written', ({written}) => rangeWords(written)),
     row('Sounding', ({sounding}) => rangeWords(sounding)),
     row('Notes', ({notes}) => String(notes)),

@@ -4,6 +4,8 @@ import type {Diagnostic} from '../diagnostic.ts'
 export const CHANGE_KINDS = [
   'difference',
   'octave',
+  'dropped',
+  'added',
   'clef',
   'key',
   'transposition',
@@ -28,6 +30,10 @@ export interface Change {
   readonly what: string
   /** Why, in the words of the report. */
   readonly reason?: string
+  /** The printed number of the measure in which a change that goes on ends. */
+  readonly until?: string
+  /** Of notes that sound in another octave: how many, and how far away. */
+  readonly moved?: {readonly notes: number; readonly semitones: number}
 }
 
 const KIND_BY_ROOM: Readonly<Record<string, ChangeKind>> = {
@@ -82,6 +88,40 @@ export function withReasons(
   return [...explained, ...alone].toSorted(
     (a, b) => a.measure - b.measure || CHANGE_KINDS.indexOf(a.kind) - CHANGE_KINDS.indexOf(b.kind),
   )
+}
+
+/** Changes of octave that go on from measure to measure by one and the same intent, as one. */
+export function joinMoves(changes: readonly Change[]): Change[] {
+  const joined: Change[] = []
+  for (const change of changes) {
+    const {moved, reason} = change
+    const at = moved
+      ? joined.findLastIndex(
+          (each) => each.reason === reason && each.moved?.semitones === moved.semitones,
+        )
+      : -1
+    const last = joined[at]
+    if (!last?.moved || !moved) {
+      joined.push(moved ? {...change, what: moveWords(moved)} : change)
+      continue
+    }
+    const both = {...moved, notes: last.moved.notes + moved.notes}
+    joined[at] = {...last, until: change.number, moved: both, what: moveWords(both)}
+  }
+  return joined
+}
+
+/** `12 notes sound an octave higher`. */
+function moveWords({notes, semitones}: NonNullable<Change['moved']>): string {
+  return `${notes} ${notes === 1 ? 'note sounds' : 'notes sound'} ${distance(semitones)}`
+}
+
+/** `an octave higher`, `2 octaves lower`, `3 semitones lower`. */
+function distance(semitones: number): string {
+  const way = semitones > 0 ? 'higher' : 'lower'
+  const size = Math.abs(semitones)
+  if (size % 12 === 0) return size === 12 ? `an octave ${way}` : `${size / 12} octaves ${way}`
+  return `${size} semitone${size === 1 ? '' : 's'} ${way}`
 }
 
 function sentenceOf({message, actual, expected}: Diagnostic): string {

@@ -22,8 +22,17 @@ export interface Comparison {
   readonly marks: ReadonlyMap<Note, ChangeKind>
 }
 
-/** Says whether the octave of a note at an onset (in quarters) was meant to change, and why. */
-export type Intent = (measure: number, onset: number, semitones: number) => string | undefined
+/** Something that happened to a note at an onset, in quarters. */
+export interface Happening {
+  readonly kind: 'moved' | 'dropped' | 'added'
+  readonly measure: number
+  readonly onset: number
+  /** Of `moved`. */
+  readonly semitones?: number
+}
+
+/** Says why it was meant to happen; undefined when nobody says so. */
+export type Intent = (happening: Happening) => string | undefined
 
 type Words = (state: StaffState) => string
 
@@ -48,29 +57,55 @@ export function compareStep(step: Step, memory: Memory, intent: Intent): Compari
   const states = before && after ? compareStates(before, after, memory) : {changes: [], memory}
   const changes = [...states.changes]
   const number = before?.number ?? after?.number ?? ''
-  const tell = (kind: ChangeKind, found: readonly NotePair[], what: string, reason?: string) => {
-    for (const pair of found) for (const note of [pair.before, pair.after]) marks.set(note, kind)
-    if (found.length > 0)
-      changes.push({kind, measure: step.index, number, what, ...(reason && {reason})})
+  const mark = (kind: ChangeKind, notes: readonly Note[], words: Partial<Change>) => {
+    for (const note of notes) marks.set(note, kind)
+    if (notes.length > 0) changes.push({kind, measure: step.index, number, what: '', ...words})
   }
-  const added = pairs.filter((pair) => isCautionary(pair.after) && !isCautionary(pair.before))
-  tell('accidental', added, `${count(added.length, 'courtesy accidental')} added`)
-  const respelled = pairs.filter((pair) => isRespelled(pair))
-  tell('spelling', respelled, `respelled: ${respellings(respelled)}`)
-  const moved = pairs.filter((pair) => offsetOf(pair) !== 0)
-  for (const [semitones, group] of groupBy(moved, offsetOf)) {
-    const ticks = before?.ticks ?? 1
-    const meant = groupBy(
-      group,
-      (pair) => intent(step.index, pair.before.onset / ticks, semitones) ?? '',
+  const tell = (kind: ChangeKind, found: readonly NotePair[], words: Partial<Change>) =>
+    mark(
+      kind,
+      found.flatMap((pair) => [pair.before, pair.after]),
+      words,
     )
-    for (const [reason, notes] of meant) {
-      const what = `${count(notes.length, 'note')} ${notes.length === 1 ? 'sounds' : 'sound'} ${distance(semitones)}`
-      if (reason) tell('octave', notes, what, reason)
-      else tell('difference', notes, what, 'not in any report')
+  const added = pairs.filter((pair) => isCautionary(pair.after) && !isCautionary(pair.before))
+  tell('accidental', added, {what: `${count(added.length, 'courtesy accidental')} added`})
+  const respelled = pairs.filter((pair) => isRespelled(pair))
+  tell('spelling', respelled, {what: respellings(respelled)})
+  for (const [semitones, group] of groupBy(pairs, offsetOf)) {
+    if (semitones === 0) continue
+    const reasons = groupBy(group, (pair) =>
+      intent({kind: 'moved', measure: step.index, onset: onsetOf(pair.before, before), semitones}),
+    )
+    for (const [reason = UNREPORTED, found] of reasons) {
+      const kind = reason === UNREPORTED ? 'difference' : 'octave'
+      tell(kind, found, {moved: {notes: found.length, semitones}, reason})
+    }
+  }
+  for (const [kind, measure, other] of [
+    ['dropped', before, after],
+    ['added', after, before],
+  ] as const) {
+    const paired = new Set(pairs.flatMap((pair) => [pair.before, pair.after]))
+    const alone = measure && other ? measure.notes.filter((note) => isLone(note, paired)) : []
+    const reasons = groupBy(alone, (note) =>
+      intent({kind, measure: step.index, onset: onsetOf(note, measure)}),
+    )
+    for (const [reason = UNREPORTED, notes] of reasons) {
+      const what = `${notes.map(({sounding}) => shown(sounding)).join(', ')} ${kind}`
+      mark(reason === UNREPORTED ? 'difference' : kind, notes, {what, reason})
     }
   }
   return {changes, memory: states.memory, pairs, marks}
+}
+
+const UNREPORTED = 'not in any report'
+
+function onsetOf({onset}: Note, measure: Measure | undefined): number {
+  return onset / (measure?.ticks ?? 1)
+}
+
+function isLone(note: Note, paired: ReadonlySet<Note>): boolean {
+  return note.sounding !== undefined && !paired.has(note)
 }
 
 function compareStates(before: Measure, after: Measure, memory: Memory) {
@@ -138,15 +173,6 @@ function respellings(pairs: readonly NotePair[]): string {
   )
   const all = [...new Set(words)]
   return all.length > 3 ? `${all.slice(0, 3).join(', ')} and more` : all.join(', ')
-}
-
-/** `an octave higher`, `2 octaves lower`, `3 semitones lower`. */
-export function distance(semitones: number): string {
-  const way = semitones > 0 ? 'higher' : 'lower'
-  const size = Math.abs(semitones)
-  if (size === 12) return `an octave ${way}`
-  if (size % 12 === 0) return `${size / 12} octaves ${way}`
-  return `${count(size, 'semitone')} ${way}`
 }
 
 /** A pitch with its signs as printed: `E♭3`. */

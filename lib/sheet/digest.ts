@@ -11,7 +11,7 @@ import {describeClef, isPitched} from '../staff/clef.ts'
 import {widen} from '../staff/range.ts'
 import type {Range} from '../staff/range.ts'
 import type {PitchRange} from '../survey/profile.ts'
-import {withReasons} from './change.ts'
+import {joinMoves, withReasons} from './change.ts'
 import type {Change} from './change.ts'
 import {compareStep, shown, soundsWords} from './compare.ts'
 import type {Intent, Memory} from './compare.ts'
@@ -98,7 +98,7 @@ export async function readDigest(
     title,
     before: await sides.before.done(),
     after: await sides.after.done(),
-    changes: withReasons([...named, ...seen], told, indexOf),
+    changes: withReasons([...named, ...joinMoves(seen)], told, indexOf),
     numbers,
     shapes,
   }
@@ -119,17 +119,16 @@ export function withProof(changes: readonly Change[], proof: PairProof | undefin
   )
 }
 
-/** Reads from a report which notes were meant to move. Onsets are fractions of quarters. */
+/** Reads from a report what was meant to happen. Onsets are fractions of quarters. */
 export function intentOf(intended: readonly Intended[], part: string): Intent {
-  const moves = intended.filter(
-    (one) => one.kind === 'moved' && (one.part === undefined || one.part === part),
-  )
-  return (measure, onset, semitones) =>
-    moves.find(
-      ({from, to, semitones: by}) =>
-        by === semitones &&
-        compareSpot(from, measure, onset) <= 0 &&
-        compareSpot(to, measure, onset, true) >= 0,
+  const own = intended.filter((one) => one.part === undefined || one.part === part)
+  return ({kind, measure, onset, semitones}) =>
+    own.find(
+      (one) =>
+        (one.kind === 'cues' ? 'added' : one.kind) === kind &&
+        one.semitones === semitones &&
+        compareSpot(one.from, measure, onset) <= 0 &&
+        compareSpot(one.to, measure, onset, true) >= 0,
     )?.reason
 }
 
@@ -173,7 +172,7 @@ function createSide(part: ScorePart) {
       }
     },
     async done(): Promise<SideDigest> {
-      const instrument = await instrumentOf(part)
+      const instrument = await instrumentOf(part, sounds)
       return {
         id: part.id,
         name: part.name,
@@ -199,15 +198,21 @@ function inKeys({low, high}: Range): PitchRange {
   return {low: shown(low), high: shown(high), lowMidi: midiOf(low), highMidi: midiOf(high)}
 }
 
-/** The instrument that a part is for, where its name or its standard sound means only one. */
-async function instrumentOf({
-  name,
-  instruments: listed,
-}: ScorePart): Promise<Instrument | undefined> {
+/**
+ * The instrument that a part is for: by its name and its standard sound, and of several by what the part sounds. A cor
+ * may be in any key; that in F sounds a fifth lower.
+ */
+async function instrumentOf(
+  {name, instruments: listed}: ScorePart,
+  sounds: ReadonlySet<string>,
+): Promise<Instrument | undefined> {
   const {findInstrument} = await import('../instruments/find.ts')
   const search = name === '' ? undefined : findInstrument(name)
   if (search?.kind === 'one') return search.found
-  const sounds = listed.flatMap(({sound}) => sound ?? [])
-  const alike = instruments.filter(({sound}) => sounds.includes(sound))
-  return alike.length === 1 ? alike[0] : undefined
+  const ids = listed.flatMap(({sound}) => sound ?? [])
+  const called = search?.kind === 'several' ? search.candidates : instruments
+  const alike = called.filter(({sound}) => ids.includes(sound))
+  const candidates = alike.length > 0 ? alike : search?.kind === 'several' ? called : []
+  if (candidates.length < 2) return candidates[0]
+  return candidates.find(({transposition}) => sounds.has(soundsWords(transposition)))
 }

@@ -1,6 +1,8 @@
 import {attributeValue, childrenNamed, encode, parseElements} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
 import type {ChangeKind} from './change.ts'
+import {LANE, drawFlags} from './flags.ts'
+import type {Flag} from './flags.ts'
 
 /** What the page knows of a note that is drawn. */
 export interface NoteInfo {
@@ -10,15 +12,6 @@ export interface NoteInfo {
   /** Shared by the two notes that belong together. */
   readonly pair?: string | undefined
   readonly kind?: ChangeKind | undefined
-}
-
-/** A flag above a measure that leads to its change in the list. */
-export interface Flag {
-  readonly kind: ChangeKind
-  /** The anchor in the list. */
-  readonly target: string
-  readonly word: string
-  readonly label: string
 }
 
 export interface DrawingOptions {
@@ -51,8 +44,6 @@ const WORDED = new Set([
   'syl',
   'harm',
 ])
-const LANE = 620
-const CHARACTER = 178
 
 /**
  * An engraver's SVG made small and given what the page needs: notes that can be pointed at, anchors and flags on the
@@ -162,30 +153,6 @@ function measure(state: State, element: Element): string {
       ? `<rect class="hit" x="${left}" y="${top - 180}" width="${right - left}" height="${bottom - top + 360}"/>`
       : ''
   return `<g class="m" id="${options.anchors[index] ?? ''}">${hit}${inner}${drawFlags(flags, left, right)}</g>`
-}
-
-/** Flags side by side above the measure, as many as there is room for; the last says how many more there are. */
-function drawFlags(flags: readonly Flag[], left: number, right: number): string {
-  let x = left + 60
-  const drawn: string[] = []
-  for (const [index, flag] of flags.entries()) {
-    const rest = flags.length - index
-    const width = flag.word.length * CHARACTER + 300
-    const room = right - x - (rest > 1 ? 700 : 0)
-    if (index > 0 && width > room) {
-      drawn.push(pill(flag, x, `+${rest}`, `${rest} more changes in this measure`))
-      break
-    }
-    drawn.push(pill(flag, x, flag.word, flag.label))
-    x += width + 90
-  }
-  return drawn.join('')
-}
-
-function pill({kind, target}: Flag, x: number, word: string, label: string): string {
-  const width = word.length * CHARACTER + 300
-  const y = -LANE - 170
-  return `<a class="flag k-${kind}" href="#${target}" aria-label="${encode(label)}"><rect x="${x}" y="${y}" width="${width}" height="460" rx="230"/><text x="${x + width / 2}" y="${y + 325}" text-anchor="middle" font-size="300">${encode(word)}</text></a>`
 }
 
 /** The lines of a staff in one path: they are most of what is drawn. */

@@ -1,5 +1,5 @@
 import type {Measure} from '../musicxml/measure.ts'
-import {hasKey} from './part-text.ts'
+import {hasKey, hasLateKey} from './part-text.ts'
 import type {Step} from './match.ts'
 
 /** What the layout needs to know of a pair of measures. */
@@ -19,12 +19,16 @@ export interface Stretch {
   readonly to: number
 }
 
+/** Measures that stand in one line. */
+export interface System extends Stretch {
+  /** Whether slurs, ties or lines go on in the next. */
+  readonly cuts: boolean
+}
+
 /** Systems that are engraved in one go. `together`: both parts in one system; else one part at a time. */
 export interface Chunk extends Stretch {
-  readonly systems: readonly Stretch[]
+  readonly systems: readonly System[]
   readonly together: boolean
-  /** Whether slurs, ties or lines are cut at its end. */
-  readonly cuts: boolean
 }
 
 /** A line holds so much, and a chunk so many lines at least and at most. */
@@ -37,13 +41,15 @@ export function shapeOf({before, after}: Step, open: number): Shape {
     before &&
     after &&
     before.length * after.ticks === after.length * before.ticks &&
-    before.context.staves.length + after.context.staves.length <= 6,
+    before.context.staves.length + after.context.staves.length <= 6 &&
+    !hasLateKey(before) &&
+    !hasLateKey(after),
   )
   return {
     columns: Math.max(columnsOf(before), columnsOf(after)),
     newKey: hasKey(before) || hasKey(after),
     fits,
-    open: open + spans(before) + spans(after),
+    open: Math.max(0, open + spans(before) + spans(after)),
   }
 }
 
@@ -53,11 +59,12 @@ export function shapeOf({before, after}: Step, open: number): Shape {
  */
 export function layOut(shapes: readonly Shape[]): readonly Chunk[] {
   const chunks: Chunk[] = []
-  let systems: Stretch[] = []
+  let systems: System[] = []
   let from = 0
   let columns = 0
   const closeSystem = (to: number): void => {
-    if (to > from) systems.push({from, to})
+    const cuts = (shapes[to - 1]?.open ?? 0) > 0 && to < shapes.length
+    if (to > from) systems.push({from, to, cuts})
     from = to
     columns = 0
   }
@@ -69,7 +76,6 @@ export function layOut(shapes: readonly Shape[]): readonly Chunk[] {
         to: last.to,
         systems,
         together: shapes[first.from]?.fits ?? false,
-        cuts: (shapes[last.to - 1]?.open ?? 0) > 0 && last.to < shapes.length,
       })
     }
     systems = []

@@ -46,6 +46,14 @@ export function hasKey(measure: Measure | undefined): boolean {
   return measure?.attributes.some(({element}) => child(element, 'key')) ?? false
 }
 
+/** Whether a signature begins within the measure, after its first note. */
+export function hasLateKey(measure: Measure): boolean {
+  const leading = leadingAttributes(measure)
+  return measure.attributes.some(
+    ({element}) => child(element, 'key') !== undefined && !leading.includes(element),
+  )
+}
+
 /** The measure as an engraver gets it, whatever the form of the score it came from. */
 export function measureXml(measure: Measure, options: MeasureTextOptions): string {
   const {text, root, number} = measure

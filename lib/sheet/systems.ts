@@ -1,13 +1,16 @@
-import type {Measure, Note} from '../musicxml/measure.ts'
-import type {Change} from './change.ts'
-import {compareStep, shown} from './compare.ts'
+import type {Note} from '../musicxml/measure.ts'
+import {compareStep} from './compare.ts'
 import type {Intent, Memory} from './compare.ts'
 import type {Digest} from './digest.ts'
 import {toDrawing} from './drawing.ts'
-import type {Flag, NoteInfo} from './drawing.ts'
+import type {NoteInfo} from './drawing.ts'
+import {flagsOf} from './flags.ts'
+import type {Flag} from './flags.ts'
 import {layOut} from './layout.ts'
 import type {Chunk, Stretch} from './layout.ts'
 import type {NotePair, Step} from './match.ts'
+import {LABELS, SIDES, drawnNotes, idOf, infosOf} from './note-info.ts'
+import type {SideName} from './note-info.ts'
 import {carry, measureXml, scoreXml} from './part-text.ts'
 import type {Carried} from './part-text.ts'
 
@@ -36,11 +39,6 @@ export interface DrawnSystem extends Stretch {
   readonly notices: readonly string[]
 }
 
-/** One of the two parts while it is read. */
-type SideName = 'before' | 'after'
-const SIDES: readonly SideName[] = ['before', 'after']
-const LABELS = {before: 'Before', after: 'After'}
-
 interface Read extends Step {
   readonly pairs: readonly NotePair[]
   readonly infos: ReadonlyMap<string, NoteInfo>
@@ -58,7 +56,7 @@ export async function* drawSystems(
   const chunks = layOut(digest.shapes)
   const flags = flagsOf(digest.changes)
   const known = new Set<string>()
-  const carried: Record<SideName, Carried> = {before: new Map(), after: new Map()}
+  let carried: BothCarried = {before: new Map(), after: new Map()}
   let memory: Memory = new Map()
   let held: Read[] = []
   let at = 0
@@ -69,37 +67,57 @@ export async function* drawSystems(
     const chunk = chunks[at]
     if (!chunk || step.index + 1 < chunk.to) continue
     yield* drawChunk(chunk, held, {carried, engrave, flags, known})
-    for (const side of SIDES)
-      for (const each of held) {
-        const measure = each[side]
-        if (measure) carried[side] = carry(carried[side], measure, 'all')
-      }
+    carried = carryOn(carried, held)
     held = []
     at++
   }
 }
 
+type BothCarried = Readonly<Record<SideName, Carried>>
+
 interface ChunkOptions {
-  readonly carried: Readonly<Record<SideName, Carried>>
+  readonly carried: BothCarried
   readonly engrave: DrawOptions['engrave']
   readonly flags: ReadonlyMap<number, readonly Flag[]>
   readonly known: Set<string>
 }
 
+/** Engraves a chunk; where that fails, system by system, and where that fails, one part at a time. */
 function* drawChunk(
   chunk: Chunk,
   steps: readonly Read[],
   options: ChunkOptions,
 ): Generator<DrawnSystem> {
-  const groups: readonly (readonly SideName[])[] = chunk.together
-    ? [SIDES]
-    : [['before'], ['after']]
-  let drawn = groups.map((sides) => ({sides, pages: engraveChunk(chunk, steps, sides, options)}))
-  if (chunk.together && !drawn[0]?.pages)
-    drawn = SIDES.map((side) => ({
-      sides: [side],
-      pages: engraveChunk(chunk, steps, [side], options),
-    }))
+  const draw = (sides: readonly SideName[]): Group => ({
+    sides,
+    pages: engraveChunk(chunk, steps, sides, options),
+  })
+  const apart = SIDES.map((side) => [side])
+  const groups = (chunk.together ? [SIDES] : apart).map(draw)
+  if (groups.every(({pages}) => pages)) yield* systemsOf(chunk, steps, groups, options)
+  else if (chunk.systems.length > 1) {
+    let {carried} = options
+    for (const system of chunk.systems) {
+      const own = steps.slice(system.from - chunk.from, system.to - chunk.from)
+      const single = {...chunk, ...system, systems: [system]}
+      yield* drawChunk(single, own, {...options, carried})
+      carried = carryOn(carried, own)
+    }
+  } else yield* systemsOf(chunk, steps, chunk.together ? apart.map(draw) : groups, options)
+}
+
+/** Parts that were drawn in one go, a page a system. */
+interface Group {
+  readonly sides: readonly SideName[]
+  readonly pages: readonly string[] | undefined
+}
+
+function* systemsOf(
+  chunk: Chunk,
+  steps: readonly Read[],
+  groups: readonly Group[],
+  options: ChunkOptions,
+): Generator<DrawnSystem> {
   for (const [index, system] of chunk.systems.entries()) {
     const own = steps.slice(system.from - chunk.from, system.to - chunk.from)
     const first = numberOf(own[0])
@@ -108,7 +126,7 @@ function* drawChunk(
     const glyphs: string[] = []
     const notices: string[] = []
     const drawings: string[] = []
-    for (const {sides, pages} of drawn) {
+    for (const {sides, pages} of groups) {
       const whose = sides.length === 2 ? 'both parts' : `the part ${sides[0] ?? ''}`
       const page = pages?.[index]
       const isFirst = drawings.length === 0
@@ -135,7 +153,7 @@ function* drawChunk(
     }
     for (const side of SIDES)
       if (own.every((step) => !step[side])) notices.push(`The part ${side} has no such measures.`)
-    if (chunk.cuts && index === chunk.systems.length - 1)
+    if (system.cuts && drawings.length > 0 && index === chunk.systems.length - 1)
       notices.push('A slur, tie or line goes on in the next system and is not drawn across.')
     yield {...system, first, last, drawings, glyphs, anchors, notices}
   }
@@ -179,61 +197,13 @@ function engraveChunk(
   return faithful ? engraved.pages : undefined
 }
 
-function drawnNotes({notes}: Measure): readonly Note[] {
-  return notes.filter(
-    ({written, element}) =>
-      written && !element.attributes.some(({name, raw}) => name === 'print-object' && raw === 'no'),
-  )
-}
-
-function idOf(side: SideName, {index}: Step, note: Note): string {
-  return `${side}-${index}-${note.index}`
-}
-
-function infosOf(
-  step: Step,
-  pairs: readonly NotePair[],
-  marks: ReadonlyMap<Note, NoteInfo['kind']>,
-): ReadonlyMap<string, NoteInfo> {
-  const names = new Map<Note, string>()
-  for (const [index, pair] of pairs.entries())
-    for (const note of [pair.before, pair.after]) names.set(note, `${step.index}.${index}`)
-  const infos = new Map<string, NoteInfo>()
-  for (const side of SIDES) {
-    const measure = step[side]
-    for (const note of measure?.notes ?? []) {
-      if (!measure || !note.written) continue
-      infos.set(idOf(side, step, note), {
-        label: `${LABELS[side]}, measure ${measure.number}, beat ${beatOf(measure, note)}: written ${shown(note.written)}, sounds ${shown(note.sounding)}`,
-        side,
-        pair: names.get(note),
-        kind: marks.get(note),
-      })
-    }
-  }
-  return infos
-}
-
-function beatOf({ticks, meter}: Measure, {onset}: Note): string {
-  const beat = 1 + ((onset / ticks) * meter.beatType) / 4
-  return String(Math.round(beat * 100) / 100)
-}
-
-/** The flags of each measure by its index: one a kind, which leads to the first change of that kind. */
-function flagsOf(changes: readonly Change[]): ReadonlyMap<number, readonly Flag[]> {
-  const flags = new Map<number, Flag[]>()
-  for (const [index, change] of changes.entries()) {
-    const list = flags.get(change.measure) ?? []
-    flags.set(change.measure, list)
-    if (list.some(({kind}) => kind === change.kind)) continue
-    list.push({
-      kind: change.kind,
-      target: `c${index}`,
-      word: change.kind,
-      label: `${change.kind}, ${change.what}`,
-    })
-  }
-  return flags
+function carryOn(carried: BothCarried, steps: readonly Step[]): BothCarried {
+  const take = (side: SideName): Carried =>
+    steps.reduce((all, step) => {
+      const measure = step[side]
+      return measure ? carry(all, measure, 'all') : all
+    }, carried[side])
+  return {before: take('before'), after: take('after')}
 }
 
 function numberOf(step: Step | undefined): string {
