@@ -150,12 +150,10 @@ describe('odd scores', () => {
   })
 
   it('may tell the players things in words', async () => {
-    const words = (text: string): string =>
-      `<direction><direction-type><words>${text}</words></direction-type></direction>`
     const {survey: found} = await surveyXml(
       score(
         'Corno in Fa',
-        `<measure number="7">${words('con sordino')}${words('Allegro')}</measure><measure number="8">${words('muta in Mi♭')}${words('con sord.')}</measure>`,
+        `<measure number="7">${directionOf('con sordino')}${directionOf('Allegro')}</measure><measure number="8">${directionOf('muta in Mi♭')}${directionOf('con sord.')}</measure>`,
       ),
     )
     expect(found.parts[0]?.techniques).toEqual([
@@ -192,3 +190,7 @@ describe('odd scores', () => {
     expect(part?.doubts).toEqual([])
   })
 })
+
+function directionOf(text: string): string {
+  return `<direction><direction-type><words>${text}</words></direction-type></direction>`
+}
