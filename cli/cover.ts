@@ -9,6 +9,7 @@ import {
 import type {MovedPassage, Tier} from '../lib/index.ts'
 import {collectFindings} from './diagnostics.ts'
 import {bytesOf, openInput, readInput, writeOutput} from './files.ts'
+import {printSummary} from './summary.ts'
 import {usageError} from './usage.ts'
 
 export interface CoverCommand {
@@ -48,7 +49,9 @@ export async function runCover(path: string, command: CoverCommand): Promise<num
     findings.end()
     if (command.report !== undefined)
       await writeReport(command.report, command, changes, findings.all)
-    return 0
+    const {output, quiet} = command
+    const reported = {pairs: [], changes, diagnostics: findings.all}
+    return printSummary(source, {part, from, output, reported, quiet})
   }
   const list = await coverPart(source, {...options, report: findings.report})
   findings.end()

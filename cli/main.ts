@@ -113,6 +113,7 @@ program
     ).choices(['en', 'fr', 'de', 'it', 'es', 'nl']),
   )
   .option('--report <file>', 'write what sounds otherwise, for prove --intended')
+  .option('--prove', 'prove that the part written sounds the same; 1 if it does not')
   .addOption(output())
   .addOption(force())
   .addOption(quiet())

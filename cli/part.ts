@@ -2,6 +2,7 @@ import {findPart, formatReport, openScore, renotatePart, toolVersion} from '../l
 import type {Language, MovedPassage, Tier} from '../lib/index.ts'
 import {collectFindings} from './diagnostics.ts'
 import {bytesOf, openInput, writeOutput} from './files.ts'
+import {printSummary} from './summary.ts'
 import {usageError} from './usage.ts'
 
 export interface PartCommand {
@@ -22,6 +23,8 @@ export interface PartCommand {
   readonly ledgerLines?: number
   readonly explain?: boolean
   readonly fold?: boolean | Tier
+  /** Prove that the part written sounds the same. */
+  readonly prove?: boolean
   /** File for what changed, to be read by `prove --intended`. */
   readonly report?: string
   readonly output: string
@@ -58,17 +61,14 @@ export async function runPart(path: string, options: PartCommand): Promise<numbe
   })
   await writeOutput(options.output, content, {force: options.force, like: source})
   findings.end()
+  const {id} = findPart((await openScore(source)).header, part)
+  const reported = {pairs: [[id, id]], changes, diagnostics: findings.all} as const
   if (options.report !== undefined) {
-    const {id} = findPart((await openScore(source)).header, part)
-    const report = formatReport({
-      tool: toolVersion,
-      pairs: [[id, id]],
-      changes,
-      diagnostics: findings.all,
-    })
+    const report = formatReport({tool: toolVersion, ...reported})
     await writeOutput(options.report, bytesOf(report), options)
   }
-  return 0
+  const {output, prove, quiet} = options
+  return printSummary(source, {part, from, output, reported, prove, quiet})
 }
 
 /** What was said on the command line; the rest is left to the library's defaults. */

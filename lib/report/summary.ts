@@ -39,12 +39,9 @@ export function formatSummary(
   const facts = [
     ['from', `${before.name || before.id}, ${before.sounds.join('; ')}`],
     ['to', `${after.name || after.id}, ${after.sounds.join('; ')}`],
-    ['key', arrow(before.keys, after.keys)],
-    ['clef', arrow(before.clefs, after.clefs)],
-    [
-      'range',
-      `${rangeWords(after.written)} written, ${rangeWords(after.sounding)} sounding${beyond(after)}`,
-    ],
+    ['key', arrow(before.keys.join(', then '), after.keys.join(', then '))],
+    ['clef', arrow(before.clefs.join(', '), after.clefs.join(', '))],
+    ['range', `${rangesWords(after)}${beyond(after)}`],
     [
       'octaves',
       say(
@@ -79,8 +76,7 @@ function proofWords({different, intended, notes}: PairProof): string {
     : `they sound the same, all ${counted(notes.before, 'note')}`
 }
 
-function arrow(before: readonly string[], after: readonly string[]): string {
-  const [was, is] = [before.join(', '), after.join(', ')]
+function arrow(was: string, is: string): string {
   return was === is ? `${is}, as before` : `${was} → ${is}`
 }
 
@@ -90,6 +86,11 @@ function beyond({reach, density}: SideDigest): string {
   const outside = [...density].filter(([key]) => key < range.lowMidi || key > range.highMidi)
   const notes = outside.reduce((sum, [, each]) => sum + each, 0)
   return notes === 0 ? ', all within reach' : `, ${counted(notes, 'note')} out of reach`
+}
+
+function rangesWords({written, sounding}: SideDigest): string {
+  const [was, is] = [rangeWords(written), rangeWords(sounding)]
+  return was === is ? is : `${was} written, ${is} sounding`
 }
 
 function rangeWords(range: SideDigest['written']): string {

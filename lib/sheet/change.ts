@@ -49,7 +49,7 @@ const KIND_BY_ROOM: Readonly<Record<string, ChangeKind>> = {
   'octave-line': 'technique',
   identity: 'name',
   doubt: 'doubt',
-  survey: 'doubt',
+  survey: 'transposition',
 }
 
 /** The kind of change that a diagnostic tells of, by the rule that its code begins with. */
