@@ -1,7 +1,7 @@
 import type {Meter, StateChange} from '../staff/state.ts'
 import {attributeValue, child, textOf} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
-import {readClef, readForPart, readKey, readTransposition} from './read.ts'
+import {isStaff, readClef, readForPart, readKey, readTransposition} from './read.ts'
 import type {Complain} from './read.ts'
 
 /** What an `attributes` element changes, staff by staff; staff 0 is every staff. */
@@ -9,6 +9,7 @@ export function readChanges(text: string, element: Element, complain: Complain):
   const changes: StateChange[] = []
   for (const each of element.children) {
     const number = Number(attributeValue(each, 'number') ?? 0) || 0
+    if (number !== 0 && !isStaff(number)) continue
     if (each.name === 'clef' && attributeValue(each, 'additional') !== 'yes') {
       const clef = readClef(text, each)
       if (clef) changes.push({staff: number || 1, change: {clef}})

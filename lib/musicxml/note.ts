@@ -2,7 +2,7 @@ import {attributeValue, childrenNamed, numberOf, textOf} from '../xml/element.ts
 import type {Element} from '../xml/element.ts'
 import {FIRST_STATE} from '../staff/state.ts'
 import type {Note} from './measure.ts'
-import {readPitch} from './read.ts'
+import {isStaff, readPitch} from './read.ts'
 import {ticksOf} from './ticks.ts'
 
 /** A note whose onset and state are still to be found. */
@@ -60,9 +60,11 @@ export function readNote(
       case 'voice':
         note.voice = textOf(text, each)
         break
-      case 'staff':
-        note.staff = numberOf(text, each) || 1
+      case 'staff': {
+        const staff = numberOf(text, each) ?? 1
+        note.staff = isStaff(staff) ? staff : 1
         break
+      }
       case 'tie':
         tie = true
         markTie(note, each)

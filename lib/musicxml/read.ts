@@ -18,6 +18,14 @@ export type Complain = (
 
 const CLEF_SIGNS: readonly string[] = ['G', 'F', 'C', 'percussion', 'TAB', 'jianpu', 'none']
 
+/** No part has more staves: a number beyond is a slip, and no reason to make room for so many. */
+const MOST_STAVES = 64
+
+/** Whether a number can be that of a staff, which count from 1. */
+export function isStaff(number: number): boolean {
+  return Number.isInteger(number) && number >= 1 && number <= MOST_STAVES
+}
+
 /** Reads `pitch`: undefined when step or octave is missing or no pitch can be made of them. */
 export function readPitch(text: string, element: Element): Pitch | undefined {
   return readSpelling(text, element, 'step', 'alter', 'octave')

@@ -46,7 +46,8 @@ export function transpositionChanges(measure: Measure, plan: PartPlan): Changes 
       if (!first) continue
       found.push(...staves.map((staff) => ({onset, staff})))
       const was = readTransposition(measure.text, element, () => {})
-      if (wanted.some((each) => !sameInterval(each.now.interval, first.now.interval))) {
+      const isEmpty = element.children.length === 0
+      if (isEmpty || wanted.some((each) => !sameInterval(each.now.interval, first.now.interval))) {
         removed.push(element)
         wanted.forEach((each, index) => {
           added.push({onset, element: createTranspose(each.now, staves[index])})

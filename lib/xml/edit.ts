@@ -88,9 +88,9 @@ export function insertChild(
   if (!neighbour) return insertOnlyChild(text, parent, print)
   const margin = marginBefore(text, neighbour.start)
   const printed = print(margin, indentOf(text, parent, neighbour))
-  return later
-    ? {start: later.start, end: later.start, text: printed + margin}
-    : {start: neighbour.end, end: neighbour.end, text: margin + printed}
+  // Before the margin of what follows, which may be removed together with its margin.
+  const at = later ? later.start - margin.length : neighbour.end
+  return {start: at, end: at, text: margin + printed}
 }
 
 /** Inserts elements directly before another, with its margin. */
@@ -101,11 +101,8 @@ export function insertBefore(
   print: (margin: string, indent: string) => string,
 ): Edit {
   const margin = marginBefore(text, next.start)
-  return {
-    start: next.start,
-    end: next.start,
-    text: print(margin, indentOf(text, parent, next)) + margin,
-  }
+  const at = next.start - margin.length
+  return {start: at, end: at, text: margin + print(margin, indentOf(text, parent, next))}
 }
 
 /** Inserts elements directly after another, with its margin. */
