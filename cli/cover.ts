@@ -6,7 +6,7 @@ import {
   toolVersion,
   writeCoverPart,
 } from '../lib/index.ts'
-import type {MovedPassage, Tier} from '../lib/index.ts'
+import type {Change, Tier} from '../lib/index.ts'
 import {collectFindings} from './diagnostics.ts'
 import {bytesOf, openInput, readInput, writeOutput} from './files.ts'
 import {printSummary} from './summary.ts'
@@ -23,6 +23,8 @@ export interface CoverCommand {
   readonly count?: string
   /** Which of the covers to write, from 1. */
   readonly write?: string
+  /** With `write`: notes out of reach become cues. */
+  readonly drop?: boolean
   readonly output?: string
   readonly report?: string
   readonly force?: boolean
@@ -36,15 +38,17 @@ export async function runCover(path: string, command: CoverCommand): Promise<num
   const count = command.count === undefined ? 10 : toWhole(command.count, '--count')
   if ((place === undefined) !== (command.output === undefined))
     throw usageError('--write N and -o FILE go together: which cover, and where to')
+  if (command.drop && place === undefined)
+    throw usageError('--drop goes with --write: what is to be left out of which part?')
   const source = await openInput(path)
   const roster = command.roster === undefined ? undefined : readInput(command.roster)
   const findings = collectFindings(command)
   const options = {part, as, from, tier, roster}
   if (place !== undefined && command.output !== undefined) {
-    const changes: MovedPassage[] = []
+    const changes: Change[] = []
     const {report} = findings
-    const changed = (change: MovedPassage): void => void changes.push(change)
-    const content = writeCoverPart(source, {...options, place, report, changed})
+    const changed = (change: Change): void => void changes.push(change)
+    const content = writeCoverPart(source, {...options, place, drop: command.drop, report, changed})
     await writeOutput(command.output, content, {force: command.force, like: source})
     findings.end()
     if (command.report !== undefined)
@@ -65,7 +69,7 @@ export async function runCover(path: string, command: CoverCommand): Promise<num
 async function writeReport(
   file: string,
   {force}: CoverCommand,
-  changes: readonly MovedPassage[],
+  changes: readonly Change[],
   diagnostics: Parameters<typeof formatReport>[0]['diagnostics'],
 ): Promise<void> {
   const pairs = [...new Set(changes.map(({part}) => part))].map((id) => [id, id] as const)

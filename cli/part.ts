@@ -1,5 +1,5 @@
 import {findPart, formatReport, openScore, renotatePart, toolVersion} from '../lib/index.ts'
-import type {Language, MovedPassage, Tier} from '../lib/index.ts'
+import type {Change, Language, Tier} from '../lib/index.ts'
 import {collectFindings} from './diagnostics.ts'
 import {bytesOf, openInput, writeOutput} from './files.ts'
 import {printSummary} from './summary.ts'
@@ -23,6 +23,7 @@ export interface PartCommand {
   readonly ledgerLines?: number
   readonly explain?: boolean
   readonly fold?: boolean | Tier
+  readonly drop?: boolean
   /** Prove that the part written sounds the same. */
   readonly prove?: boolean
   /** File for what changed, to be read by `prove --intended`. */
@@ -36,10 +37,12 @@ export interface PartCommand {
 export async function runPart(path: string, options: PartCommand): Promise<number> {
   const source = await openInput(path)
   const findings = collectFindings(options)
-  const {part, for: instrument, to, from, name, fold} = options
+  const {part, for: instrument, to, from, name, fold, drop} = options
   if (fold && instrument === undefined)
     throw usageError('--fold needs --for: whose range is meant?')
-  const changes: MovedPassage[] = []
+  if (drop && !fold)
+    throw usageError('--drop needs --fold: which notes are out of reach whatever their octave?')
+  const changes: Change[] = []
   const content = renotatePart(source, {
     part,
     for: instrument,
@@ -47,6 +50,7 @@ export async function runPart(path: string, options: PartCommand): Promise<numbe
     from,
     name,
     fold,
+    drop,
     keys: given({limit: options.keyLimit, prefer: options.prefer, signature: options.signature}),
     clefs: given({above: options.ledgerLines, below: options.ledgerLines}),
     spelling: options.spelling,

@@ -5,7 +5,7 @@ import type {KnownPart} from './ensemble/candidates.ts'
 import {coverLabel} from './ensemble/cover-label.ts'
 import {toCoverList} from './ensemble/cover-list.ts'
 import type {CoverList} from './ensemble/cover-list.ts'
-import type {MovedPassage} from './ensemble/folding.ts'
+import type {Change} from './ensemble/folding.ts'
 import {parseRoster} from './ensemble/roster.ts'
 import type {Roster} from './ensemble/roster.ts'
 import {clockOf} from './fit/clock.ts'
@@ -44,7 +44,9 @@ export interface CoverOptions {
 export interface CoverPartOptions extends CoverOptions {
   /** Which of the covers, from 1. Default 1. */
   readonly place?: number | undefined
-  readonly changed?: ((change: MovedPassage) => void) | undefined
+  /** Notes that the player cannot reach in any octave become cues; else they stay, and are told. */
+  readonly drop?: boolean | undefined
+  readonly changed?: ((change: Change) => void) | undefined
 }
 
 /**
@@ -80,6 +82,7 @@ export async function* writeCoverPart(
     to: player?.notations.find(({instruments: own}) => own.includes(cover.instrument.id)),
     name: coverLabel(cover.instrument, missing, language),
     fold: cover.tier,
+    drop: options.drop,
     from: notation,
     language,
     report: options.report,

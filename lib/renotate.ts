@@ -1,5 +1,5 @@
 import type {Report} from './diagnostic.ts'
-import type {MovedPassage} from './ensemble/folding.ts'
+import type {Change} from './ensemble/folding.ts'
 import type {Context} from './musicxml/context.ts'
 import {firstContext} from './musicxml/context.ts'
 import type {Header} from './musicxml/header.ts'
@@ -43,7 +43,7 @@ export async function* rewrite(
   score: Score,
   job: Job,
   report: Report,
-  changed: (change: MovedPassage) => void = () => {},
+  changed: (change: Change) => void = () => {},
 ): AsyncGenerator<Uint8Array> {
   const parts = [...job.parts].filter(([, part]) => !isIdle(part))
   const readings = new Map(parts.map(([id, {from}]) => [id, from && readingOf(from)]))
@@ -76,9 +76,9 @@ export async function* rewrite(
       continue
     }
     const {foldPart} = await import('./ensemble/folding.ts')
-    const request = {part: id, instrument: part.for, tier: part.fold, names}
-    const {registers, changes} = foldPart(facts, request, report)
-    plans.set(id, planPart(own, {...part, registers}, around, report))
+    const request = {part: id, instrument: part.for, tier: part.fold, drop: part.drop, names}
+    const {registers, dropped, changes} = foldPart(facts, request, report)
+    plans.set(id, planPart(own, {...part, registers, dropped}, around, report))
     for (const change of changes) changed(change)
   }
   yield* write(score, job, plans, readings, report)
@@ -139,9 +139,9 @@ function rewriteHeader(
   plans: ReadonlyMap<string, PartPlan>,
   report: Report,
 ): string {
-  const gone = unwantedEntries(header, keeps)
+  const unwanted = unwantedEntries(header, keeps)
   const dropsAny = header.parts.some(({id}) => !keeps(id))
-  const removals = dropsAny ? gone.map((element) => removeElement(header.text, element)) : []
+  const removals = dropsAny ? unwanted.map((element) => removeElement(header.text, element)) : []
   const all = [...plans.values()]
   const edits = all.flatMap((plan) =>
     rules.flatMap((rule) => [...(rule.rewriteHeader?.(header, plan, report) ?? [])]),

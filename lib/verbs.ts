@@ -1,6 +1,6 @@
 import {scoreError} from './diagnostic.ts'
 import type {Report} from './diagnostic.ts'
-import type {MovedPassage} from './ensemble/folding.ts'
+import type {Change} from './ensemble/folding.ts'
 import type {Tier} from './fit/reach.ts'
 import type {Search} from './instruments/find.ts'
 import {instrumentById} from './instruments/instrument.ts'
@@ -49,9 +49,11 @@ export interface PartOptions {
   readonly language?: Language | undefined
   /** Moves phrases by octaves where they lie badly for a player of that tier of `for`; `true` is `tutti`. */
   readonly fold?: boolean | Tier | undefined
+  /** With `fold`: notes that no octave saves become cues and are not played; else they stay, and are told. */
+  readonly drop?: boolean | undefined
   readonly report?: Report | undefined
   /** Is told of every passage that sounds otherwise on purpose, as `ProveOptions.intended` wants it. */
-  readonly changed?: ((change: MovedPassage) => void) | undefined
+  readonly changed?: ((change: Change) => void) | undefined
 }
 
 export interface ConcertOptions {
@@ -197,6 +199,7 @@ async function jobOf(options: PartOptions): Promise<PartJob> {
     layout: options.layout,
     language: options.language,
     fold: options.fold === true ? 'tutti' : options.fold || undefined,
+    drop: options.drop,
   }
 }
 

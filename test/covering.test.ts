@@ -8,7 +8,7 @@ import {
   soundingNotes,
   writeCoverPart,
 } from '../lib/index.ts'
-import type {CoverList, Diagnostic, MovedPassage, SoundingNote} from '../lib/index.ts'
+import type {CoverList, Diagnostic, Change, SoundingNote} from '../lib/index.ts'
 import {keysOf} from '../lib/fit/reach.ts'
 import {instrumentById} from '../lib/instruments/instrument.ts'
 import {collect, sourceOf} from './support/bytes.ts'
@@ -75,16 +75,16 @@ describe('the contrabass saxhorn of the demonstration', () => {
       const {covers} = await coverPart(sourceOf(demo), {part: 'P9', roster})
       for (const [index, cover] of covers.entries()) {
         if (cover.unplayable.length > 0) continue
-        const changes: MovedPassage[] = []
+        const changes: Change[] = []
         const options = {
           part: 'P9',
           roster,
           place: index + 1,
-          changed: (each: MovedPassage) => changes.push(each),
+          changed: (each: Change) => changes.push(each),
         }
         const after = await collect(writeCoverPart(sourceOf(demo), options))
         await checkPart(demo, after, 'P9', cover.instrument, changes)
-        expect(changes.map(({semitones}) => semitones / 12)).toEqual(
+        expect(changes.map((each) => each.kind === 'moved' && each.semitones / 12)).toEqual(
           cover.folds.map(({octaves}) => octaves),
         )
       }
@@ -177,8 +177,8 @@ describeCorpus('contrabass and obsolete voices of real scores', () => {
       ]
       const id = parts.find(([, , title]) => pattern.test(title ?? ''))?.[1]
       expect(id, parts.map(([, , title]) => title).join(', ')).toBeDefined()
-      const changes: MovedPassage[] = []
-      const options = {part: id ?? '', as, changed: (each: MovedPassage) => changes.push(each)}
+      const changes: Change[] = []
+      const options = {part: id ?? '', as, changed: (each: Change) => changes.push(each)}
       const list = await coverPart(sourceOf(bytes), options)
       const [best] = list.covers
       expect(best?.unplayable).toEqual([])
@@ -195,7 +195,7 @@ async function checkPart(
   after: Uint8Array,
   part: string,
   target: string,
-  changes: readonly MovedPassage[],
+  changes: readonly Change[],
 ): Promise<void> {
   const proof = await prove(sourceOf(before), sourceOf(after), {
     intended: changes,

@@ -3,6 +3,7 @@ import {clockOf} from '../fit/clock.ts'
 import {foldLine, measuresOf} from '../fit/fold.ts'
 import type {Fold} from '../fit/fold.ts'
 import {lineOf} from '../fit/line.ts'
+import type {Tone} from '../fit/line.ts'
 import {keyName} from '../fit/key-name.ts'
 import {reachOf} from '../fit/reach.ts'
 import type {Tier} from '../fit/reach.ts'
@@ -22,6 +23,20 @@ export interface MovedPassage {
   readonly reason: string
 }
 
+/** A note that is printed and no longer played, as the proof wants it told. `from` and `to` are where it begins. */
+export interface DroppedNote {
+  readonly kind: 'dropped'
+  readonly part: string
+  readonly from: ExactSpot
+  readonly to: ExactSpot
+  /** What it sounded, 60 for middle C: the others of its chord stay. */
+  readonly midi: number
+  readonly reason: string
+}
+
+/** What sounds otherwise on purpose. */
+export type Change = MovedPassage | DroppedNote
+
 export interface ExactSpot {
   readonly measure: number
   /** The number as printed, for people. */
@@ -33,22 +48,33 @@ export interface FoldRequest {
   readonly part: string
   readonly instrument: Instrument
   readonly tier: Tier
+  /** Notes that no octave saves are left out. */
+  readonly drop?: boolean | undefined
   /** What the parts are called, by id. */
   readonly names: ReadonlyMap<string, string>
 }
 
+/** What the plan of a folded part is told, and the proof. */
+export interface FoldedPart {
+  readonly registers: readonly Register[]
+  /** Places of notes among the pitched notes of the part, from 0. */
+  readonly dropped: ReadonlySet<number>
+  readonly changes: readonly Change[]
+}
+
 /**
  * Folds a part of a score for a player: the registers for its plan, and what changes. Reports every fold
- * (`fold/phrase`), and every note that no octave saves with the cheapest remedy (`fold/unplayable`).
+ * (`fold/phrase`), and every note that no octave saves: with the cheapest remedy (`fold/unplayable`), or that it is
+ * dropped (`fold/dropped`).
  */
 export function foldPart(
   facts: ReadonlyMap<string, PartFacts>,
-  {part, instrument, tier, names}: FoldRequest,
+  {part, instrument, tier, names, drop = false}: FoldRequest,
   report: Report,
-): {readonly registers: readonly Register[]; readonly changes: readonly MovedPassage[]} {
+): FoldedPart {
   const own = facts.get(part)
   const reach = reachOf(instrument, tier)
-  if (!own || !reach) return {registers: [], changes: []}
+  if (!own || !reach) return {registers: [], dropped: new Set(), changes: []}
   const clock = clockOf(facts.values())
   const line = lineOf(own, clock)
   const others = [...facts]
@@ -67,6 +93,20 @@ export function foldPart(
       at: placeOf(own, fold.from),
     })
   }
+  const changes: Change[] = plan.folds.map((fold) => toChange(own, fold))
+  if (drop) {
+    for (const tone of plan.unplayable) {
+      changes.push(toDroppedNote(own, tone))
+      report({
+        code: 'fold/dropped',
+        severity: 'warning',
+        message: describeDrop(tone),
+        at: placeOf(own, tone),
+      })
+    }
+    const dropped = new Set(plan.unplayable.flatMap(({note, tied = []}) => [note, ...tied]))
+    return {registers: plan.registers, dropped, changes}
+  }
   for (const {tone, advice} of remediesFor(plan, reach, others)) {
     report({
       code: 'fold/unplayable',
@@ -75,13 +115,29 @@ export function foldPart(
       at: placeOf(own, tone),
     })
   }
-  return {registers: plan.registers, changes: plan.folds.map((fold) => toChange(own, fold))}
+  return {registers: plan.registers, dropped: new Set(), changes}
 }
 
 /** `measures 5 to 12 sound an octave higher: 6 of its 14 notes lie below Bb1, the lowest that can be played`. */
 export function describeFold(facts: PartFacts, fold: Fold): string {
   const verb = fold.from.measure === fold.to.measure ? 'sounds' : 'sound'
   return `${measuresOf(facts, fold)} ${verb} ${awayBy(fold.octaves)}: ${fold.reason}`
+}
+
+function describeDrop({midi}: Tone): string {
+  return `${keyName(midi)} is out of reach whatever the octave of its phrase; it is printed as a cue and not played`
+}
+
+function toDroppedNote(facts: PartFacts, tone: Tone): DroppedNote {
+  const spot = spotOf(facts, tone)
+  return {
+    kind: 'dropped',
+    part: facts.part,
+    from: spot,
+    to: spot,
+    midi: tone.midi,
+    reason: describeDrop(tone),
+  }
 }
 
 function toChange(facts: PartFacts, fold: Fold): MovedPassage {

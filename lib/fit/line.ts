@@ -9,6 +9,8 @@ import type {Clock} from './clock.ts'
 export interface Tone extends Position {
   /** Index of its first note in the columns of the facts. */
   readonly note: number
+  /** The further notes that it is tied over, if any. */
+  readonly tied?: readonly number[]
   /** Sounding, 60 for middle C. */
   readonly midi: number
   readonly start: number
@@ -89,6 +91,7 @@ export function lineOf(facts: PartFacts, clock: Clock): Line {
     voices.set(voice, voiceAfter(voices.get(voice), {flags, start, end}))
     if (held && !(flags & NOTE.grace)) {
       held.end = Math.max(held.end, end)
+      held.tied = [...(held.tied ?? []), note]
       if (last) last.end = Math.max(last.end, end)
       if (flags & NOTE.tiedTo) open.set(key, held)
       // The end of a tie is no attack, but a slur or a breath may hang on it.

@@ -59,6 +59,7 @@ export function planPart(
     layout: job.layout ?? 'keep',
     prints: facts.prints,
     ...(around.identity && {identity: around.identity}),
+    ...(job.dropped?.size && {dropped: {firstNote: facts.firstNote, notes: job.dropped}}),
   }
   return plan.courtesy === 'add' ? {...plan, courtesies: chooseCourtesies(facts, plan)} : plan
 }

@@ -49,8 +49,12 @@ export interface PartJob {
   readonly clefs?: Partial<ClefPolicy> | undefined
   /** Phrases that lie badly for a player of that tier are moved by octaves. Needs `for`. */
   readonly fold?: 'pro' | 'tutti' | 'student' | undefined
+  /** With `fold`: notes that no octave saves become cues, and are not played. */
+  readonly drop?: boolean | undefined
   /** Octaves by which phrases are moved as `fold` has them decided, for a player whose range ends before the music does. */
   readonly registers?: readonly Register[] | undefined
+  /** Pitched notes that nobody plays, by their place in the part from 0: they are printed as cues. */
+  readonly dropped?: ReadonlySet<number> | undefined
   readonly spelling?: SpellingPolicy | undefined
   readonly courtesy?: CourtesyPolicy | undefined
   /** Marks that mean nothing to the instrument: translated, left out or kept by table, or all kept. Needs `for`. */
@@ -91,5 +95,6 @@ export interface ForPartNotation {
 export function isIdle(job: PartJob): boolean {
   const moved = job.registers?.some(({octaves}) => octaves !== 0)
   const redrawn = job.octaveLines === 'remove' || job.layout === 'drop'
-  return !job.for && !job.to && !job.from && !moved && !redrawn && job.name === undefined
+  const plain = !job.for && !job.to && !job.from && job.name === undefined
+  return plain && !moved && !redrawn && !job.dropped?.size
 }

@@ -13,6 +13,7 @@ import type {Courtesies} from './courtesy.ts'
 import type {CourtesyPolicy} from './job.ts'
 import type {SpellingPolicy} from './spelling.ts'
 import type {Techniques} from './techniques.ts'
+import type {ChosenNotes} from './chosen-notes.ts'
 
 export type {Position}
 
@@ -55,6 +56,8 @@ export interface PartPlan {
   readonly courtesy: CourtesyPolicy
   /** Present when courtesy accidentals are to be added. */
   readonly courtesies?: Courtesies
+  /** Notes that become cues: nobody plays them. */
+  readonly dropped?: ChosenNotes
   /** Octave lines that go, by index; `strays`: and what stands without a beginning. */
   readonly octaveLines: {readonly removed: ReadonlySet<number>; readonly strays: boolean}
   /** Present when the part is for an instrument that is named. */

@@ -1,4 +1,4 @@
-import {order, parseDecimal, parseFraction, ZERO} from './fraction.ts'
+import {order, parseDecimal, parseFraction, toNumber, ZERO} from './fraction.ts'
 import type {Fraction} from './fraction.ts'
 import type {SoundingNote} from './reader.ts'
 
@@ -16,6 +16,8 @@ export interface Intended {
   readonly to?: Spot
   /** Of `moved`: positive is higher. */
   readonly semitones?: number
+  /** Of `dropped`: only the note that sounds this in BEFORE, 60 for middle C; without it every note of the passage. */
+  readonly midi?: number
   /** What the report says, for people. */
   readonly reason: string
 }
@@ -73,14 +75,20 @@ export function enterMeasure(passages: readonly Passage[], index: number, number
 export function passageAt(
   passages: readonly Passage[],
   kinds: readonly Intended['kind'][],
-  {measureIndex, onset}: Pick<SoundingNote, 'measureIndex' | 'onset'>,
+  {measureIndex, onset, sounding}: Pick<SoundingNote, 'measureIndex' | 'onset' | 'sounding'>,
 ): Passage | undefined {
   return passages.find(({intended, fromIndex, toIndex, start, end}) => {
     if (!kinds.includes(intended.kind) || fromIndex === undefined) return false
+    if (intended.midi !== undefined && !isKey(sounding, intended.midi)) return false
     if (measureIndex < fromIndex || (toIndex !== undefined && measureIndex > toIndex)) return false
     if (measureIndex === fromIndex && order(onset, start) < 0) return false
     return !(measureIndex === toIndex && end && order(onset, end) > 0)
   })
+}
+
+/** Reports tell microtones to a hundredth of a semitone. */
+function isKey(sounding: SoundingNote['sounding'], midi: number): boolean {
+  return sounding !== undefined && Math.abs(toNumber(sounding.midi) - midi) < 0.01
 }
 
 function isAt(spot: Spot, index: number, number: string): boolean {

@@ -114,6 +114,9 @@ export function endComparison(comparison: PartComparison): void {
 /** All is known about a pair of events: counts it, as one thing. */
 function settle(comparison: PartComparison, one: Pending): void {
   const {before, after, likeness, passage, moved, beat} = one
+  const dropped = after.note.cue && !before.note.cue ? droppedAt(comparison, before) : undefined
+  // A cue is silent: over how many notes it is drawn out makes no sound.
+  if (likeness === 'cue' && dropped) return countIntended(comparison, dropped)
   const stayed = likeness === 'not-moved'
   // A cue is there to be read: it may follow a fold or not. And what is right in a part that is off as a whole is right.
   const excused = stayed && (before.note.cue || comparison.base.numerator !== 0)
@@ -162,9 +165,15 @@ function countExtra(
     (one) =>
       equals(one.note.onset, event.note.onset) && soundsAt(one.note, event.note, moved(one.event)),
   )
+  // The rest of a dropped note that was tied over: what was silenced as a whole.
+  if (held && event.note.cue && droppedAt(comparison, held.event)) return
   if (held) held.event.retied = true
   else if (passage) return countIntended(comparison, passage)
   differ(comparison, lonelyDifference(held ? 'struck-again' : 'extra', event, beat))
+}
+
+function droppedAt(comparison: PartComparison, {note}: Event): Passage | undefined {
+  return passageAt(comparison.passages, ['dropped'], note)
 }
 
 function countIntended(comparison: PartComparison, passage: Passage): void {

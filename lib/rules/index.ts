@@ -2,6 +2,7 @@ import {accidental} from './accidental.ts'
 import {attributes} from './attributes.ts'
 import {curve} from './curve.ts'
 import {direction} from './direction.ts'
+import {drop} from './drop.ts'
 import {figuredBass} from './figured-bass.ts'
 import {harmony} from './harmony.ts'
 import {identity} from './identity.ts'
@@ -19,6 +20,7 @@ export const rules: readonly Rule[] = [
   identity,
   attributes,
   pitch,
+  drop,
   accidental,
   rest,
   stem,
