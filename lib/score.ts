@@ -192,7 +192,7 @@ export function measureOf(
   const {line, part = '', measure: number = ''} = frame
   const place = {part, measure: number, line}
   try {
-    return readMeasure({part, number, line, text: UTF_8.decode(frame.bytes)}, context, {
+    return readMeasure({part, number, line, text: textOf(frame)}, context, {
       reading,
       complain: (code, message) => report({code, severity: 'warning', message, at: place}),
     })
@@ -225,7 +225,18 @@ function isWholeOctaves({diatonic, chromatic}: Interval): boolean {
 }
 
 function headerOf(frame: Frame): Header {
-  return readHeader(UTF_8.decode(frame.bytes))
+  return readHeader(textOf(frame))
+}
+
+/** The text of a frame. Whatever was read before the check got as far may be no text at all: `source/encoding`. */
+function textOf(frame: Frame): string {
+  try {
+    return UTF_8.decode(frame.bytes)
+  } catch {
+    const sound = new TextDecoder().decode(frame.bytes).split('\ufffd')[0] ?? ''
+    const line = frame.line + sound.split('\n').length - 1
+    throw scoreError('source/encoding', 'the bytes are not text in UTF-8', {line})
+  }
 }
 
 /** Decodes whole pieces only: it keeps nothing from one to the next. */
