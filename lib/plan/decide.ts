@@ -1,4 +1,5 @@
 import type {Report} from '../diagnostic.ts'
+import {ledgerLinesOf} from '../instruments/ledger-lines.ts'
 import {FIRST_STATE} from '../staff/state.ts'
 import type {StaffState} from '../staff/state.ts'
 import type {Key} from '../pitch/key.ts'
@@ -118,7 +119,7 @@ function targetClefs(
 ): ClefChoice[] | undefined {
   const keeps = facts.staves > 1 || source.some(({state}) => !isPitched(state.clef))
   if (!target || isDeclared(target) || keeps || (!job.for && !job.to)) return undefined
-  const policy = {...DEFAULT_CLEFS, ...job.clefs}
+  const policy = {...DEFAULT_CLEFS, ...ledgerLinesOf(job.for?.id), ...job.clefs}
   const candidates = candidatesOf(source, target, job)
   const removedLines = chooseRemovedLines(facts, job)
   return chooseClefs(facts, staff, candidates, policy, job.registers, removedLines)
