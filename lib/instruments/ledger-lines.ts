@@ -13,9 +13,9 @@ const USUAL: LedgerLines = {above: 3, below: 3}
  * MPO, see `sourcesIn`).
  */
 const READERS: Readonly<Record<string, LedgerLines>> = {
-  bassoon: {above: 4, below: 3},
-  'trombone-tenor': {above: 4, below: 3},
-  cello: {above: 3, below: 3},
+  bassoon: {above: 3, below: 3},
+  'trombone-tenor': {above: 3, below: 3},
+  cello: {above: 2, below: 3},
   viola: {above: 2, below: 3},
   'horn-f': {above: 4, below: 2},
   'double-bass': {above: 3, below: 3},
