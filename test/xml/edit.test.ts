@@ -16,7 +16,7 @@ import {
 } from '../../lib/xml/edit.ts'
 import type {Edit} from '../../lib/xml/edit.ts'
 import {attribute, child, parseElements} from '../../lib/xml/element.ts'
-import type {Element} from '../../lib/xml/element.ts'
+import type {Attribute, Element} from '../../lib/xml/element.ts'
 
 const ORDER = ['a', 'b', 'c', 'd']
 
@@ -31,6 +31,12 @@ function must(parent: Element, name: string): Element {
   const found = child(parent, name)
   if (!found) throw new Error(`no ${name}`)
   return found
+}
+
+function attributeX(root: Element): Attribute {
+  const own = attribute(root, 'x')
+  if (!own) throw new Error('no x')
+  return own
 }
 
 const print = (name: string) => (margin: string, indent: string) =>
@@ -147,13 +153,8 @@ describe('an attribute', () => {
     ['<r x="1"/>', '<r/>', '<r x="&lt;"/>'],
     ["<r a='0'\n x = '1' b='2'>c</r>", "<r a='0' b='2'>c</r>", "<r a='0'\n x = '&lt;' b='2'>c</r>"],
   ])('of %s is removed and changed', (text, removed, changed) => {
-    const found = (root: Element) => {
-      const own = attribute(root, 'x')
-      if (!own) throw new Error('no x')
-      return own
-    }
-    expect(edited(text, (root) => [removeAttribute(found(root))])).toBe(removed)
-    expect(edited(text, (root) => [setAttribute(found(root), '<')])).toBe(changed)
+    expect(edited(text, (root) => [removeAttribute(attributeX(root))])).toBe(removed)
+    expect(edited(text, (root) => [setAttribute(attributeX(root), '<')])).toBe(changed)
   })
 })
 

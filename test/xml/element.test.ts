@@ -144,8 +144,18 @@ describe('the tree of spans', () => {
 
   it('is the same in the second opinion, for what is hostile and well-formed', () => {
     const anyPiece = fc.constantFrom(
-      '<a>', '</a>', '<a x="1">', "<b y='>'/>", '<!-- <a> -->', '<?p <a> ?>', '<![CDATA[</a>]]>', 'text', ' ', '&lt;', '<c\n/>',
-    ) // prettier-ignore
+      '<a>',
+      '</a>',
+      '<a x="1">',
+      "<b y='>'/>",
+      '<!-- <a> -->',
+      '<?p <a> ?>',
+      '<![CDATA[</a>]]>',
+      'text',
+      ' ',
+      '&lt;',
+      '<c\n/>',
+    )
     fc.assert(
       fc.property(fc.array(anyPiece, {maxLength: 20}), (pieces) => {
         const text = `<r>${pieces.join('')}</r>`
