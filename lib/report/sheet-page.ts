@@ -66,7 +66,7 @@ export function closePage(): string {
   return `</div>
 </main>
 </div>
-<footer><p>Point at a note, or reach it with the Tab key and walk by the arrow keys, to read what it sounds; up and down lead to its counterpart. Both parts were engraved from the files as they are.</p></footer>
+<footer><p class="howto">Point at a note, or reach it with the Tab key and walk by the arrow keys, to read what it sounds; up and down lead to its counterpart.</p><p>Both parts were engraved from the files as they are; rests of many measures are written out.</p></footer>
 </div>
 <div class="tip" aria-hidden="true" hidden></div>
 <script>${SHEET_SCRIPT}</script>
@@ -114,7 +114,7 @@ function aside(changes: readonly Change[]): string {
   })
   const items = changes.map(
     ({kind, measure, number, until, what, reason}, index) =>
-      `<li class="k-${kind}" id="c${index}"><a href="#m${measure}">${until === undefined ? 'Measure' : 'Measures'} ${escapeHtml(number || String(measure + 1))}${until === undefined ? '' : ` to ${escapeHtml(until)}`}</a> <span class="kind">${kind}</span><br>${escapeHtml(what)}${reason ? `<span class="why">${escapeHtml(reason)}</span>` : ''}</li>`,
+      `<li class="k-${kind}" id="c${index}"><a href="#m${measure}">${until === undefined ? 'Measure' : 'Measures'} ${escapeHtml(number || String(measure + 1))}${until === undefined ? '' : ` to ${escapeHtml(until)}`}</a> <span class="kind">${kind}</span><br>${escapeHtml(withSigns(what))}${reason ? `<span class="why">${escapeHtml(withSigns(reason))}</span>` : ''}</li>`,
   )
   const filters =
     kinds.length > 1
@@ -124,4 +124,13 @@ function aside(changes: readonly Change[]): string {
     changes.length === 0 ? '<p>None.</p>' : `<ol class="changes">${items.join('\n')}</ol>`
   }</aside>
 `
+}
+
+/** Pitches in sentences as people print them: `Bb1` as `B♭1`. */
+function withSigns(text: string): string {
+  return text.replaceAll(
+    /\b([A-G])(b{1,2}|#{1,2})(?=-?\d)/g,
+    (_, step: string, signs: string) =>
+      step + (signs.startsWith('b') ? '♭' : '♯').repeat(signs.length),
+  )
 }

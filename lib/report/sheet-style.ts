@@ -86,7 +86,8 @@ legend { padding: 0; color: var(--quiet); font-size: .9rem; margin-bottom: .35re
 .music .hit { fill: transparent; stroke: none; }
 .music .m:target > .hit { fill: var(--band); }
 .music .n { outline: none; cursor: default; }
-.music .halo { fill: var(--kind); fill-opacity: .16; stroke: var(--kind); stroke-width: 18; }
+.music .spot { fill: transparent; }
+.music .n[class*="k-"] > .spot { fill: color-mix(in srgb, var(--kind) 16%, transparent); stroke: var(--kind); stroke-width: 18; }
 .music .n:focus-visible, .music .n.here, .music .n:hover { color: var(--accent); fill: var(--accent); }
 .music .n:focus-visible { outline: 3px solid var(--accent); outline-offset: 2px; }
 .flag rect { fill: var(--paper); stroke: var(--kind); stroke-width: 22; }
@@ -97,7 +98,8 @@ legend { padding: 0; color: var(--quiet); font-size: .9rem; margin-bottom: .35re
 ${KINDS.map((kind) => `.k-${kind} { --kind: var(--${kind}); }`).join('\n')}
 ${KINDS.map(
   (kind) =>
-    `body:has(#f-${kind}:not(:checked)) :is(li, .flag, .halo).k-${kind}, body:has(#f-${kind}:not(:checked)) .k-${kind} > .halo { display: none; }`,
+    `body:has(#f-${kind}:not(:checked)) :is(li, .flag).k-${kind} { display: none; }
+body:has(#f-${kind}:not(:checked)) .music .k-${kind} > .spot { fill: transparent; stroke: none; }`,
 ).join('\n')}
 footer { margin-top: 2.5rem; font-size: .9rem; color: var(--quiet); max-width: 46rem; }
 @media (max-width: 62rem) {
@@ -109,13 +111,12 @@ footer { margin-top: 2.5rem; font-size: .9rem; color: var(--quiet); max-width: 4
 @media print {
   :root { color-scheme: light; }
   html, body { background: none; }
+  html { font-size: 9pt; }
   .page { max-width: none; padding: 0; }
-  body { font-size: 9.5pt; }
-  h1 { font-size: 17pt; }
-  .skip, .tip, fieldset { display: none; }
+  .skip, .tip, .howto, fieldset { display: none; }
   .glance { grid-template-columns: minmax(0, 3fr) minmax(0, 2fr); margin: 5mm 0; padding: 3mm 0; }
   .columns { display: block; }
-  .aside { position: static; max-height: none; overflow: visible; padding: 0; margin-bottom: 6mm; }
+  .aside { position: static; max-height: none; overflow: visible; padding: 0 0 2mm; margin-bottom: 6mm; border: 0; }
   .changes { columns: 2; column-gap: 8mm; }
   .changes li, .system { content-visibility: visible; break-inside: avoid; }
   .system { margin-bottom: 4mm; }

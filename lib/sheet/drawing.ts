@@ -128,11 +128,12 @@ function note(state: State, element: Element, inner: string): string {
   if (!info) return inner
   const kind = info.kind ? ` k-${info.kind}` : ''
   const pair = info.pair === undefined ? '' : ` data-p="${info.pair}"`
-  const at = info.kind ? /<use [^>]*translate\(([-\d.]+) ([-\d.]+)\)/.exec(inner) : undefined
-  const halo = at ? `<circle class="halo" cx="${Number(at[1]) + 110}" cy="${at[2]}" r="250"/>` : ''
+  // Notes are small: this is where they can be pointed at, and what marks a change.
+  const at = /<use [^>]*translate\(([-\d.]+) ([-\d.]+)\)/.exec(inner)
+  const spot = at ? `<circle class="spot" cx="${Number(at[1]) + 110}" cy="${at[2]}" r="250"/>` : ''
   const stop = state.reached ? -1 : 0
   state.reached = true
-  return `<g class="n${kind}"${pair} data-s="${info.side}" role="img" tabindex="${stop}" aria-label="${encode(info.label)}">${halo}${inner}</g>`
+  return `<g class="n${kind}"${pair} data-s="${info.side}" role="img" tabindex="${stop}" aria-label="${encode(info.label)}">${spot}${inner}</g>`
 }
 
 function measure(state: State, element: Element): string {

@@ -126,6 +126,7 @@ function* systemsOf(
     const glyphs: string[] = []
     const notices: string[] = []
     const drawings: string[] = []
+    const undrawn: SideName[] = []
     for (const {sides, pages} of groups) {
       const whose = sides.length === 2 ? 'both parts' : `the part ${sides[0] ?? ''}`
       const page = pages?.[index]
@@ -140,8 +141,7 @@ function* systemsOf(
               notes: new Map(own.flatMap(({infos}) => [...infos])),
             })
       if (!drawing) {
-        if (own.some((step) => sides.some((side) => step[side])))
-          notices.push(`The engraver cannot draw ${whose} faithfully here, so nothing is drawn.`)
+        undrawn.push(...sides.filter((side) => own.some((step) => step[side])))
         continue
       }
       drawings.push(drawing.svg)
@@ -150,6 +150,10 @@ function* systemsOf(
         options.known.add(name)
         glyphs.push(shape)
       }
+    }
+    if (undrawn.length > 0) {
+      const whose = undrawn.length === 1 ? `the part ${undrawn[0]}` : 'these measures'
+      notices.push(`The engraver cannot draw ${whose} faithfully, so nothing is shown.`)
     }
     for (const side of SIDES)
       if (own.every((step) => !step[side])) notices.push(`The part ${side} has no such measures.`)
