@@ -60,7 +60,7 @@ a { color: inherit; text-underline-offset: .2em; }
 .range .was { fill: none; stroke: var(--quiet); stroke-dasharray: 2 1.5; }
 .columns { display: grid; grid-template: "music changes" / minmax(0, 1fr) 21rem; gap: 2.5rem; align-items: start; }
 main { grid-area: music; }
-.aside { grid-area: changes; position: sticky; top: 0; max-height: 100vh; overflow: auto; padding: .5rem .25rem 1rem; scrollbar-gutter: stable; }
+.aside { grid-area: changes; position: sticky; top: 0; max-height: 100vh; overflow: auto; padding: 0 .25rem 1rem; scrollbar-gutter: stable; }
 fieldset { border: 0; padding: 0; margin: 0 0 .9rem; }
 legend { padding: 0; color: var(--quiet); font-size: .9rem; margin-bottom: .35rem; }
 .kinds { display: flex; flex-wrap: wrap; gap: .35rem; }
