@@ -116,6 +116,7 @@ async function compare(
     ...parts,
     intended,
     diagnostics: reports.flatMap(({diagnostics}) => diagnostics),
+    reading: from && readingOf(from),
   })
   return {
     pair,

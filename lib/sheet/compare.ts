@@ -1,5 +1,5 @@
-import type {Measure, Note} from '../musicxml/measure.ts'
-import {stateAt} from '../musicxml/in-force.ts'
+import type {Measure, Note, Reading} from '../musicxml/measure.ts'
+import {readState, stateAt} from '../musicxml/in-force.ts'
 import {describeInterval} from '../pitch/interval.ts'
 import {describeKey} from '../pitch/key.ts'
 import {formatPitch, midiOf} from '../pitch/pitch.ts'
@@ -49,12 +49,21 @@ export function soundsWords(interval: Parameters<typeof describeInterval>[0]): s
     : `sounds ${describeInterval(interval)} than written`
 }
 
-/** Compares two measures. `memory` is what the comparison of the measure before gave. */
-export function compareStep(step: Step, memory: Memory, intent: Intent): Comparison {
+/**
+ * Compares two measures. `memory` is what the comparison of the measure before gave; `reading` is how BEFORE is read where
+ * it is not to be believed.
+ */
+export function compareStep(
+  step: Step,
+  memory: Memory,
+  intent: Intent,
+  reading?: Reading,
+): Comparison {
   const {before, after} = step
   const pairs = pairNotes(step)
   const marks = new Map<Note, ChangeKind>()
-  const states = before && after ? compareStates(before, after, memory) : {changes: [], memory}
+  const states =
+    before && after ? compareStates(before, after, memory, reading) : {changes: [], memory}
   const changes = [...states.changes]
   const number = before?.number ?? after?.number ?? ''
   const mark = (kind: ChangeKind, notes: readonly Note[], words: Partial<Change>) => {
@@ -108,7 +117,12 @@ function isLone(note: Note, paired: ReadonlySet<Note>): boolean {
   return note.sounding !== undefined && !paired.has(note)
 }
 
-function compareStates(before: Measure, after: Measure, memory: Memory) {
+function compareStates(
+  before: Measure,
+  after: Measure,
+  memory: Memory,
+  reading: Reading | undefined,
+) {
   const changes: Change[] = []
   const next = new Map(memory)
   const staves = Math.max(before.context.staves.length, after.context.staves.length)
@@ -122,7 +136,7 @@ function compareStates(before: Measure, after: Measure, memory: Memory) {
   ].toSorted((a, b) => a - b)
   for (const quarters of places) {
     for (let staff = 1; staff <= staves; staff++) {
-      const old = stateAt(before, staff, quarters * before.ticks)
+      const old = readState(stateAt(before, staff, quarters * before.ticks), reading)
       const now = stateAt(after, staff, quarters * after.ticks)
       if (!isPitched(old.clef) && !isPitched(now.clef)) continue
       for (const [kind, words] of MATTERS) {

@@ -2,7 +2,7 @@ import type {Diagnostic} from '../diagnostic.ts'
 import type {Instrument} from '../instruments/instrument.ts'
 import {instruments} from '../instruments/instrument.ts'
 import type {ScorePart} from '../musicxml/header.ts'
-import type {Measure} from '../musicxml/measure.ts'
+import type {Measure, Reading} from '../musicxml/measure.ts'
 import {describeKey} from '../pitch/key.ts'
 import {midiOf} from '../pitch/pitch.ts'
 import type {PairProof} from '../proof/compare.ts'
@@ -59,12 +59,14 @@ export interface DigestOptions {
   readonly after: ScorePart
   readonly intended: readonly Intended[]
   readonly diagnostics: readonly Diagnostic[]
+  /** How BEFORE is read where it is not to be believed. */
+  readonly reading?: Reading | undefined
 }
 
 /** Reads two parts side by side, once. */
 export async function readDigest(
   steps: AsyncIterable<Step>,
-  {title, before, after, intended, diagnostics}: DigestOptions,
+  {title, before, after, intended, diagnostics, reading}: DigestOptions,
 ): Promise<Digest> {
   const sides = {before: createSide(before), after: createSide(after)}
   const intent = intentOf(intended, before.id)
@@ -73,7 +75,7 @@ export async function readDigest(
   const shapes: Shape[] = []
   let memory: Memory = new Map()
   for await (const step of steps) {
-    const compared = compareStep(step, memory, intent)
+    const compared = compareStep(step, memory, intent, reading)
     memory = compared.memory
     seen.push(...compared.changes)
     if (step.before) sides.before.add(step.before)

@@ -48,6 +48,27 @@ describe('what a part has otherwise', () => {
     ])
   })
 
+  it('goes by what the part is said to be written in, clef by clef', async () => {
+    const bass = '<attributes><clef><sign>F</sign><line>4</line></clef></attributes>'
+    const before = partText({
+      name: 'Horn',
+      measures: [start({clef: 'G', transpose: FIFTH}) + notes('G4'), bass + notes('C3')],
+    })
+    const after = partText({
+      name: 'Horn',
+      measures: [start({clef: 'G'}) + notes('C4'), notes('F3')],
+    })
+    const {digest} = await comparePart(sourceOf(before), sourceOf(after), {
+      part: 'P1',
+      from: 'horn.crook-f.old',
+    })
+    expect(digest.changes.map(({kind, number, what}) => `${number} ${kind}: ${what}`)).toEqual([
+      '1 transposition: sounds a perfect fifth lower than written → sounds as written',
+      '2 clef: bass clef → treble clef',
+      '2 transposition: sounds a perfect fourth higher than written → sounds as written',
+    ])
+  })
+
   it('is told of respelled notes and added courtesy accidentals', async () => {
     const before = {measures: [start() + notes('F#3 F#3 C3 C3')]}
     const courtesy = notes('C3', '<accidental cautionary="yes">natural</accidental>')
