@@ -87,11 +87,11 @@ describe('key', () => {
   })
 })
 
-describe('transpose', () => {
-  const d = (value: number): string => `<diatonic>${value}</diatonic>`
-  const c = (value: number): string => `<chromatic>${value}</chromatic>`
-  const o = (value: number): string => `<octave-change>${value}</octave-change>`
+const d = (value: number): string => `<diatonic>${value}</diatonic>`
+const c = (value: number): string => `<chromatic>${value}</chromatic>`
+const o = (value: number): string => `<octave-change>${value}</octave-change>`
 
+describe('transpose', () => {
   it.each([
     ['B flat clarinet', d(-1) + c(-2), '-M2', []],
     ['bass clarinet, octave apart', d(-1) + c(-2) + o(-1), '-M9', []],
