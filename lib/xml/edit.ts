@@ -6,6 +6,8 @@ export interface Edit {
   readonly start: number
   readonly end: number
   readonly text: string
+  /** Comments and instructions of what is replaced stay, before the new text. */
+  readonly keepsRemarks?: true
 }
 
 /**
@@ -20,7 +22,9 @@ export function applyEdits(text: string, edits: readonly Edit[]): string {
   for (const edit of ordered) {
     if (edit.start < done)
       throw new RangeError(`Edits overlap at ${edit.start}: ${text.slice(edit.start, edit.end)}`)
-    out += text.slice(done, edit.start) + edit.text
+    out += text.slice(done, edit.start)
+    if (edit.keepsRemarks) out += remarksOf(text.slice(edit.start, edit.end))
+    out += edit.text
     done = edit.end
   }
   return out + text.slice(done)
@@ -31,7 +35,13 @@ export function setText(element: Element, value: string): Edit {
   if (element.contentStart === element.end) {
     return {start: element.end - 2, end: element.end, text: `>${encode(value)}</${element.name}>`}
   }
-  return {start: element.contentStart, end: element.contentEnd, text: encode(value)}
+  const {contentStart: start, contentEnd: end} = element
+  return {start, end, text: encode(value), keepsRemarks: true}
+}
+
+function remarksOf(text: string): string {
+  if (!text.includes('<')) return ''
+  return (text.match(/<!--[\s\S]*?-->|<\?[\s\S]*?\?>/g) ?? []).join('')
 }
 
 export function setAttribute(found: Attribute, value: string): Edit {
