@@ -72,9 +72,9 @@ describe('a header', () => {
   })
 })
 
-describe('what goes when parts go', () => {
-  const p = (number: number): string => part(`P${number}`)
+const p = (number: number): string => part(`P${number}`)
 
+describe('what goes when parts go', () => {
   it.each([
     ['the others', p(1) + p(2), ['P1'], 'P2'],
     ['nothing when all stay', start('1') + p(1) + p(2) + stop('1'), ['P1', 'P2'], ''],

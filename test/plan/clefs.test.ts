@@ -39,6 +39,9 @@ function choices(
     .join(', ')
 }
 
+const beam = (type: string): string => `<beam number="1">${type}</beam>`
+const slur = (type: string): string => `<notations><slur type="${type}"/></notations>`
+
 const BASSOON = candidates('F4', 'C4')
 const low = notes('A1 B1 A1 B1')
 const high = notes('E5 D5 E5 F5')
@@ -62,8 +65,6 @@ describe('clefs over a whole part (renotation-rules C1 to C3)', () => {
   })
 
   it('never stand inside a beam, a slur or a tie', () => {
-    const beam = (type: string): string => `<beam number="1">${type}</beam>`
-    const slur = (type: string): string => `<notations><slur type="${type}"/></notations>`
     const beamed =
       note('A1', 1, beam('begin')) +
       note('E5', 1, beam('continue')) +

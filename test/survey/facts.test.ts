@@ -8,6 +8,7 @@ import {attributes, backup, factsAbout, note, readPart} from '../support/part.ts
 
 const CHORD = '<chord/>'
 const GRACE = '<grace/>'
+const slur = (type: string): string => `<notations><slur type="${type}"/></notations>`
 const indices = (facts: PartFacts): number[] =>
   Array.from({length: facts.notes.count}, (_, at) => at)
 
@@ -48,8 +49,8 @@ describe('the facts of a part', () => {
       'C(+0.5)4',
     ])
     expect(sounds(facts)).toBe('Bb3 D4 E5 Fbb2 B(-0.5)3')
-    expect([...facts.notes.onset.slice(0, 5)]).toEqual([0, 0, 4, 4, 0])
-    expect([...facts.notes.duration.slice(0, 5)]).toEqual([2, 2, 0, 4, 4])
+    expect(Array.from(facts.notes.onset).slice(0, 5)).toEqual([0, 0, 4, 4, 0])
+    expect(Array.from(facts.notes.duration).slice(0, 5)).toEqual([2, 2, 0, 4, 4])
     expect(facts.ticks).toEqual([2, 2, 2])
     expect(facts.lengths).toEqual([2, 8, 4])
     expect(facts.numbers).toEqual(['1', '2', '3'])
@@ -102,7 +103,6 @@ describe('the facts of a part', () => {
   })
 
   it('flag what a note is besides its pitch', () => {
-    const slur = (type: string): string => `<notations><slur type="${type}"/></notations>`
     const facts = factsAbout([
       note('C4', 1, '', GRACE) +
         note('C4', 1, '<tie type="start"/><stem>up</stem>') +
