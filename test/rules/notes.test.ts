@@ -19,6 +19,22 @@ function change(rule: string, job: PartJob, ...measures: string[]): readonly str
   return out.map((each, index) => (index === 0 ? each.slice(C.length) : each))
 }
 
+const sign = (pitch: string, accidental = '', mark = ''): string =>
+  note(pitch, 1, accidental && `<accidental${mark}>${accidental}</accidental>`)
+const signs = (measures: readonly string[]) =>
+  measures.map((each) => each.match(/<\/note>|<accidental.*?<\/accidental>/g)?.join(''))
+const rest = (step: string, octave: number): string =>
+  `<note><rest><display-step>${step}</display-step><display-octave>${octave}</display-octave></rest><duration>1</duration></note>`
+const stemmed = (pitch: string, stem: string, rest = '', before = ''): string =>
+  note(pitch, 1, `<stem>${stem}</stem>${rest}`, before)
+const beam = (type: string): string => `<beam number="1">${type}</beam>`
+const stems = (measures: readonly string[]): string =>
+  measures
+    .map((each) => [...each.matchAll(/<stem[^>]*>(\w+)</g)].map(([, way]) => way).join(' '))
+    .join(' | ')
+const at = (pitch: string): string =>
+  `<note default-x="13" default-y="-50">${pitchOf(pitch)}<duration>1</duration></note>`
+
 describe('pitch', () => {
   it.each([
     ['C4', 'D4'],
@@ -64,9 +80,6 @@ describe('pitch', () => {
 })
 
 describe('accidentals', () => {
-  const sign = (pitch: string, accidental = '', mark = ''): string =>
-    note(pitch, 1, accidental && `<accidental${mark}>${accidental}</accidental>`)
-
   it.each([
     ['what the new signature says needs no sign', [sign('E4')], [sign('F#4')]],
     ['what it does not say needs one', [sign('Bb4', 'flat')], [sign('C5', 'natural')]],
@@ -150,8 +163,6 @@ describe('accidentals', () => {
     ],
   ])('%s', (_, before, after) => {
     // The pitch rule is not run: what is compared are the signs.
-    const signs = (measures: readonly string[]) =>
-      measures.map((each) => each.match(/<\/note>|<accidental.*?<\/accidental>/g)?.join(''))
     expect(signs(change('accidental', CLARINET, ...before))).toEqual(signs(after))
   })
 
@@ -189,9 +200,6 @@ describe('accidentals', () => {
 })
 
 describe('rests', () => {
-  const rest = (step: string, octave: number): string =>
-    `<note><rest><display-step>${step}</display-step><display-octave>${octave}</display-octave></rest><duration>1</duration></note>`
-
   it.each([
     ['B', 4, 'D', 3],
     ['G', 4, 'B', 2],
@@ -208,14 +216,6 @@ describe('rests', () => {
 })
 
 describe('stems', () => {
-  const stemmed = (pitch: string, stem: string, rest = '', before = ''): string =>
-    note(pitch, 1, `<stem>${stem}</stem>${rest}`, before)
-  const beam = (type: string): string => `<beam number="1">${type}</beam>`
-  const stems = (measures: readonly string[]): string =>
-    measures
-      .map((each) => [...each.matchAll(/<stem[^>]*>(\w+)</g)].map(([, way]) => way).join(' '))
-      .join(' | ')
-
   it.each([
     ['below to above the middle line', [stemmed('G4', 'up')], 'down'],
     ['below and below', [stemmed('C4', 'up')], 'up'],
@@ -249,9 +249,6 @@ describe('stems', () => {
 })
 
 describe('position', () => {
-  const at = (pitch: string): string =>
-    `<note default-x="13" default-y="-50">${pitchOf(pitch)}<duration>1</duration></note>`
-
   it('goes where the note moved', () => {
     expect(change('position', CLARINET, at('C4'))).toEqual([
       at('C4').replace(' default-y="-50"', ''),
