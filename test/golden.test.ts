@@ -1,7 +1,7 @@
 import {existsSync, readFileSync, writeFileSync} from 'node:fs'
 import {join} from 'node:path'
 import {describe, expect, it} from 'vitest'
-import {prove, renotatePart} from '../lib/index.ts'
+import {concertScore, prove, renotatePart} from '../lib/index.ts'
 import type {Diagnostic, PartOptions} from '../lib/index.ts'
 import {collect, sourceOf} from './support/bytes.ts'
 import {fixtures} from './support/fixtures.ts'
@@ -10,31 +10,42 @@ import {validateScore} from './support/validate.ts'
 /** `npm run test:update` writes what comes out as what is expected: read the diff. */
 const updates = process.env.UPDATE === '1'
 
-function hold(path: string, actual: string): void {
+/** What a `job.json` asks for: a part, or the whole score at concert pitch. */
+type Job = PartOptions & {readonly concert?: 'customary' | 'sounding'}
+
+function hold(path: string, actual: Uint8Array): void {
   if (updates || !existsSync(path)) {
     if (!updates) throw new Error(`${path} is missing; npm run test:update writes it`)
     writeFileSync(path, actual)
   }
-  expect(actual).toBe(readFileSync(path, 'utf8'))
+  const expected = readFileSync(path)
+  // As text, so that a difference can be read; as bytes, so that an encoding is held too.
+  expect(new TextDecoder().decode(actual)).toBe(new TextDecoder().decode(expected))
+  expect(Buffer.compare(actual, expected)).toBe(0)
 }
 
 describe('fixtures', () => {
   it('are there', () => {
-    expect(fixtures().length).toBeGreaterThanOrEqual(14)
+    expect(fixtures().length).toBeGreaterThanOrEqual(27)
   })
 
   it.each(fixtures().map((fixture) => [fixture.name, fixture] as const))(
     '%s comes out as expected, valid, and sounding the same',
     async (_, {folder, input}) => {
-      const options: PartOptions = JSON.parse(readFileSync(join(folder, 'job.json'), 'utf8'))
+      const {concert: octaves, ...options}: Job = JSON.parse(
+        readFileSync(join(folder, 'job.json'), 'utf8'),
+      )
       const told: Diagnostic[] = []
       const report = (each: Diagnostic) => told.push(each)
-      const bytes = await collect(renotatePart(sourceOf(input), {...options, report}))
+      const content = octaves
+        ? concertScore(sourceOf(input), {octaves, report})
+        : renotatePart(sourceOf(input), {...options, report})
+      const bytes = await collect(content)
+      hold(join(folder, 'expected.musicxml'), bytes)
       hold(
-        join(folder, 'expected.musicxml'),
-        new TextDecoder('utf-8', {ignoreBOM: true}).decode(bytes),
+        join(folder, 'diagnostics.json'),
+        new TextEncoder().encode(`${JSON.stringify(told, undefined, 2)}\n`),
       )
-      hold(join(folder, 'diagnostics.json'), `${JSON.stringify(told, undefined, 2)}\n`)
       if (validateScore(input).length === 0) expect(validateScore(bytes)).toEqual([])
       const from = typeof options.from === 'string' ? options.from : undefined
       const proof = await prove(sourceOf(input), sourceOf(bytes), {

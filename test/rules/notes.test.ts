@@ -23,7 +23,7 @@ const sign = (pitch: string, accidental = '', mark = ''): string =>
   note(pitch, 1, accidental && `<accidental${mark}>${accidental}</accidental>`)
 const signs = (measures: readonly string[]) =>
   measures.map((each) => each.match(/<\/note>|<accidental.*?<\/accidental>/g)?.join(''))
-const rest = (step: string, octave: number): string =>
+const restAt = (step: string, octave: number): string =>
   `<note><rest><display-step>${step}</display-step><display-octave>${octave}</display-octave></rest><duration>1</duration></note>`
 const stemmed = (pitch: string, stem: string, rest = '', before = ''): string =>
   note(pitch, 1, `<stem>${stem}</stem>${rest}`, before)
@@ -205,11 +205,11 @@ describe('rests', () => {
     ['G', 4, 'B', 2],
     ['E', 5, 'G', 3],
   ])('at %s%i in treble clef stand at %s%i in bass clef', (step, octave, to, toOctave) => {
-    expect(change('rest', BASSOON, rest(step, octave))).toEqual([rest(to, toOctave)])
+    expect(change('rest', BASSOON, restAt(step, octave))).toEqual([restAt(to, toOctave)])
   })
 
   it('do not transpose, and have no height of their own by default', () => {
-    expect(change('rest', CLARINET, rest('B', 4))).toEqual([rest('B', 4)])
+    expect(change('rest', CLARINET, restAt('B', 4))).toEqual([restAt('B', 4)])
     const plain = '<note><rest measure="yes"/><duration>4</duration></note>'
     expect(change('rest', BASSOON, plain)).toEqual([plain])
   })
