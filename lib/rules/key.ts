@@ -53,10 +53,12 @@ export function keyChanges(measure: Measure, plan: PartPlan): Changes {
     if (found.some((each) => each.onset === onset && each.staff === section.staff)) continue
     const wanted = wantedKey(measure, plan, section.staff, onset)
     if (!wanted) continue
-    // A part without any signature gets its first one; one that states its keys elsewhere waits for them.
+    const isBeginning = section.measure === 0 && section.onset === 0
+    // A part without any signature gets its first one, also where it comes back to one; one that states its keys
+    // elsewhere waits for them.
     const due = wanted.before
       ? !sameKey(wanted.before, wanted.key)
-      : section.source.key === undefined
+      : section.source.key === undefined || !isBeginning
     if (!due) continue
     const others = plan.staves.length > 1
     added.push({

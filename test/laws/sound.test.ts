@@ -130,7 +130,7 @@ describe('the sound is kept', {timeout: 120_000}, () => {
 
   describeCorpus('of real scores at concert pitch', () => {
     for (const file of corpusScores()) {
-      if (!file.wellFormed) continue
+      if (!file.wellFormed || readCorpusXml(file).length > 700_000) continue
       it(file.name, async () => {
         const bytes = readCorpusXml(file)
         const ids = await idsOf(bytes)
