@@ -120,7 +120,7 @@ function* editKey(
   was: Key,
   {key, before}: WantedKey,
 ): Iterable<Edit> {
-  if (isTraditional(key) !== isTraditional(was)) {
+  if (signsOf(key) !== signsOf(was)) {
     yield replaceContent(text, element, key)
     return
   }
@@ -160,6 +160,11 @@ function* editSigns(
       if (bound?.octave !== undefined) yield setText(each, String(bound.octave))
     }
   }
+}
+
+/** How many signs are given one by one; none in a plain signature. */
+function signsOf(key: Key): number | undefined {
+  return isTraditional(key) ? undefined : key.alters.length
 }
 
 /** A signature given sign by sign that becomes a plain one, in a part that prints none; or that comes back. */

@@ -43,6 +43,8 @@ interface Event {
   readonly restPlace: boolean
   readonly height: boolean
   readonly change: Change | undefined
+  /** The change stands between the grace note and its note. */
+  readonly late: boolean
 }
 
 interface Change {
@@ -106,6 +108,7 @@ function anyEvent(): fc.Arbitrary<Event> {
     restPlace: fc.boolean(),
     height: fc.boolean(),
     change: fc.option(anyChange(), {freq: 6, nil: undefined}),
+    late: fc.boolean(),
   })
 }
 
@@ -298,8 +301,14 @@ function createMeasures(part: Part, count: number): Node[] {
       for (let left = SIXTEENTHS; left > 0;) {
         const event = next()
         const length = fitting(event.length, left)
-        if (event.change) content.push(...attributes(event.change, staff, false))
-        content.push(...notes(event, length, String(line + 1), staff))
+        const change = event.change ? attributes(event.change, staff, false) : []
+        const [first, ...others] = notes(event, length, String(line + 1), staff)
+        // A grace note before the first sign of the part would be read in nothing at all; and whether a change in one voice
+        // governs a grace note at its onset in another nobody says.
+        const late =
+          event.late && event.grace !== undefined && left < SIXTEENTHS && lines.length === 1
+        content.push(...(late ? [] : change), ...(first ? [first] : []))
+        content.push(...(late ? change : []), ...others)
         left -= length
       }
       tied = []
