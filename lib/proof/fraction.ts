@@ -28,8 +28,12 @@ export function fraction(numerator: number, denominator = 1): Fraction {
 
 export function sum(a: Fraction, b: Fraction): Fraction {
   if (a.denominator === 1 && b.denominator === 1) return fraction(a.numerator + b.numerator)
+  const left = a.numerator * b.denominator
+  const right = b.numerator * a.denominator
+  // Two products that were rounded may have a sum that looks exact.
+  const isExact = Number.isSafeInteger(left) && Number.isSafeInteger(right)
   return lowestTerms(
-    a.numerator * b.denominator + b.numerator * a.denominator,
+    isExact ? left + right : NaN,
     a.denominator * b.denominator,
     () => [
       BigInt(a.numerator) * BigInt(b.denominator) + BigInt(b.numerator) * BigInt(a.denominator),
