@@ -32,14 +32,10 @@ export function sum(a: Fraction, b: Fraction): Fraction {
   const right = b.numerator * a.denominator
   // Two products that were rounded may have a sum that looks exact.
   const isExact = Number.isSafeInteger(left) && Number.isSafeInteger(right)
-  return lowestTerms(
-    isExact ? left + right : NaN,
-    a.denominator * b.denominator,
-    () => [
-      BigInt(a.numerator) * BigInt(b.denominator) + BigInt(b.numerator) * BigInt(a.denominator),
-      BigInt(a.denominator) * BigInt(b.denominator),
-    ],
-  )
+  return lowestTerms(isExact ? left + right : NaN, a.denominator * b.denominator, () => [
+    BigInt(a.numerator) * BigInt(b.denominator) + BigInt(b.numerator) * BigInt(a.denominator),
+    BigInt(a.denominator) * BigInt(b.denominator),
+  ])
 }
 
 export function difference(a: Fraction, b: Fraction): Fraction {
