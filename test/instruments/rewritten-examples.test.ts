@@ -94,7 +94,9 @@ describe.each(examples.map((row) => [row.id, row.source, row] as const))('%s: %s
     expect(await read(bytes)).toMatchObject({written, sounding})
   })
 
-  test.skipIf(!row.target_convention)('is written for the target as published', async () => {
+  // Most published examples tell what a note sounds, not how another part writes it.
+  if (!row.target_convention) return
+  test('is written for the target as published', async () => {
     const target = notation(row.target_convention ?? '')
     const job: PartJob = {
       from,
