@@ -41,6 +41,15 @@ describe('README', () => {
     expect(commands.toSorted()).toEqual(listed.toSorted())
   })
 
+  it('names every option', () => {
+    const main = readFileSync(join(root, 'cli/main.ts'), 'utf8')
+    const options = new Set(
+      [...main.matchAll(/'(?:-[a-z], )?(--[a-z-]+)/g)].map(([, name = '']) => name),
+    )
+    expect(options.size).toBeGreaterThan(25)
+    expect([...options].filter((name) => !readme.includes(name))).toEqual([])
+  })
+
   it('names the scripts that set up, test and demonstrate', () => {
     const {scripts} = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'))
     for (const script of ['demo', 'test']) expect(scripts).toHaveProperty(script)

@@ -11,6 +11,10 @@ import type {Edit} from '../xml/edit.ts'
 import type {Rule} from './rule.ts'
 import {targetOf} from './rule.ts'
 
+/** The octaves of the schema (MusicXML 4.0, type `octave`). */
+const LOWEST = 0
+const HIGHEST = 9
+
 /** Rewrites every pitched note as the target's player reads it. */
 export const pitch: Rule = {
   name: 'pitch',
@@ -36,6 +40,14 @@ export const pitch: Rule = {
           code: 'pitch/triple-accidental',
           severity: 'warning',
           message: `${formatPitch(written)} cannot be written with a double accidental`,
+          at: placeOf(measure, note),
+        })
+      }
+      if (written.octave < LOWEST || written.octave > HIGHEST) {
+        report({
+          code: 'pitch/octave',
+          severity: 'error',
+          message: `${formatPitch(written)} lies outside what MusicXML can write, octaves ${LOWEST} to ${HIGHEST}`,
           at: placeOf(measure, note),
         })
       }

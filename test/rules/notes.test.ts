@@ -49,6 +49,12 @@ describe('pitch', () => {
     expect(change('pitch', CLARINET, note(from))).toEqual([note(to)])
   })
 
+  it('tells where a note leaves the octaves that MusicXML can write', () => {
+    expect(ruled('pitch', [C + note('C-1')], CLARINET).told).toEqual(['pitch/octave'])
+    expect(ruled('pitch', [C + note('B9')], CLARINET).told).toEqual(['pitch/octave'])
+    expect(ruled('pitch', [C + note('A9')], CLARINET).told).toEqual([])
+  })
+
   it('changes no more than it must', () => {
     const untidy = '<pitch><step>C</step><!-- ! --><octave> 4 </octave></pitch>'
     expect(change('pitch', CLARINET, `<note>${untidy}<duration>1</duration></note>`)).toEqual([
