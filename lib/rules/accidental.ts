@@ -3,15 +3,14 @@ import type {Measure, Note} from '../musicxml/measure.ts'
 import {ORDER} from '../musicxml/order.ts'
 import {keepsKey, keepsPitch} from '../plan/plan.ts'
 import type {PartPlan, Section} from '../plan/plan.ts'
-import {alterInKey, sameKey} from '../pitch/key.ts'
-import type {Key} from '../pitch/key.ts'
 import {formatPitch, stepsAbove} from '../pitch/pitch.ts'
 import type {Pitch} from '../pitch/pitch.ts'
 import {attributeValue, child, textOf} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
 import {insertChild, removeElement, setText} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
-import {accidentalFor} from './accidental-sign.ts'
+import {accidentalFor} from '../staff/accidental-sign.ts'
+import {whereNeeded} from '../staff/signs.ts'
 import type {Rule} from './rule.ts'
 import {targetOf} from './rule.ts'
 
@@ -31,8 +30,8 @@ export const accidental: Rule = {
         notes.every(({section}) => section.untouched || (keepsPitch(section) && keepsKey(section)))
       )
         continue
-      const needed = whereNeeded(notes, 'target')
-      const neededBefore = whereNeeded(notes, 'source')
+      const needed = neededIn(notes, 'target')
+      const neededBefore = neededIn(notes, 'source')
       for (const [index, shown] of notes.entries()) {
         if (shown.section.untouched || (keepsPitch(shown.section) && keepsKey(shown.section)))
           continue
@@ -93,34 +92,16 @@ function readNotes(measure: Measure, plan: PartPlan, staff: number): Shown[] {
 }
 
 /** For each note whether it needs a sign, in the source's notation or in the target's. */
-function whereNeeded(notes: readonly Shown[], side: 'source' | 'target'): boolean[] {
-  let inForce = new Map<number, number>()
-  let key: Key | undefined
-  let pending: (() => void)[] = []
-  let onset = -1
-  return notes.map((shown, index) => {
-    const {note, section} = shown
-    const pitch = shown[side]
-    const keyNow = side === 'source' ? section.source.key : section.key
-    if (note.onset !== onset || note.grace || notes[index - 1]?.note.grace) {
-      // Notes that begin together are judged by what was before them: each of two voices shows its sign.
-      for (const apply of pending) apply()
-      pending = []
-      onset = note.onset
-    }
-    if (index > 0 && !isKeyKept(key, keyNow)) inForce = new Map()
-    key = keyNow
-    const position = stepsAbove(pitch)
-    const held = inForce.get(position) ?? alterInKey(keyNow, pitch.step, pitch.octave)
-    if (note.tiedFrom && continues(notes, index)) return false
-    const table = inForce
-    pending.push(() => table.set(position, pitch.alter))
-    return held !== pitch.alter
-  })
-}
-
-function isKeyKept(before: Key | undefined, now: Key | undefined): boolean {
-  return before === now || (before !== undefined && now !== undefined && sameKey(before, now))
+function neededIn(notes: readonly Shown[], side: 'source' | 'target'): boolean[] {
+  return whereNeeded(
+    notes.map((shown, index) => ({
+      onset: shown.note.onset,
+      grace: shown.note.grace,
+      pitch: shown[side],
+      key: side === 'source' ? shown.section.source.key : shown.section.key,
+      held: shown.note.tiedFrom && continues(notes, index),
+    })),
+  )
 }
 
 /** Whether the note that this one is tied from is out of sight (an earlier measure) or carries the same sign. */

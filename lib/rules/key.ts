@@ -11,7 +11,7 @@ import {attributeValue, child, textOf} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
 import {marginBefore, setText} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
-import {accidentalFor} from './accidental-sign.ts'
+import {accidentalFor} from '../staff/accidental-sign.ts'
 import type {Changes} from './attributes.ts'
 import {sectionsIn} from './rule.ts'
 

@@ -10,7 +10,7 @@ import {attributeValue, childrenNamed, textOf} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
 import {insertAfter, removeElement, setText} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
-import {accidentalFor, alterOf} from './accidental-sign.ts'
+import {accidentalFor, alterOf} from '../staff/accidental-sign.ts'
 import type {Rule} from './rule.ts'
 import {targetOf} from './rule.ts'
 
