@@ -25,6 +25,8 @@ export interface CoverCommand {
   readonly write?: string
   /** With `write`: notes out of reach become cues. */
   readonly drop?: boolean
+  /** With `write`: into the player's own part. */
+  readonly woven?: boolean
   readonly output?: string
   readonly report?: string
   readonly force?: boolean
@@ -40,22 +42,35 @@ export async function runCover(path: string, command: CoverCommand): Promise<num
     throw usageError('--write N and -o FILE go together: which cover, and where to')
   if (command.drop && place === undefined)
     throw usageError('--drop goes with --write: what is to be left out of which part?')
+  if (command.woven && place === undefined)
+    throw usageError('--woven goes with --write: into whose part?')
   const source = await openInput(path)
   const roster = command.roster === undefined ? undefined : readInput(command.roster)
   const findings = collectFindings(command)
   const options = {part, as, from, tier, roster}
   if (place !== undefined && command.output !== undefined) {
     const changes: Change[] = []
-    const {report} = findings
-    const changed = (change: Change): void => void changes.push(change)
-    const content = writeCoverPart(source, {...options, place, drop: command.drop, report, changed})
+    const pairs: (readonly [string, string])[] = []
+    const content = writeCoverPart(source, {
+      ...options,
+      place,
+      drop: command.drop,
+      woven: command.woven,
+      report: findings.report,
+      changed: (change) => changes.push(change),
+      paired: (before, after) => pairs.push([before, after]),
+    })
     await writeOutput(command.output, content, {force: command.force, like: source})
     findings.end()
-    if (command.report !== undefined)
-      await writeReport(command.report, command, changes, findings.all)
+    const reported = {pairs, changes, diagnostics: findings.all}
+    if (command.report !== undefined) {
+      const text = formatReport({tool: toolVersion, ...reported})
+      await writeOutput(command.report, bytesOf(text), {force: command.force})
+    }
     const {output, quiet} = command
-    const reported = {pairs: [], changes, diagnostics: findings.all}
-    return printSummary(source, {part, from, output, reported, quiet})
+    const own = pairs[0]?.[0] ?? part
+    const read = command.woven ? undefined : from
+    return printSummary(source, {part: own, from: read, output, reported, quiet})
   }
   const list = await coverPart(source, {...options, report: findings.report})
   findings.end()
@@ -64,17 +79,6 @@ export async function runCover(path: string, command: CoverCommand): Promise<num
   if (command.json) process.stdout.write(`${JSON.stringify(list, undefined, 2)}\n`)
   else if (command.html !== '-') process.stdout.write(`${formatCovers(list, count).join('\n')}\n`)
   return list.covers.length > 0 ? 0 : 1
-}
-
-async function writeReport(
-  file: string,
-  {force}: CoverCommand,
-  changes: readonly Change[],
-  diagnostics: Parameters<typeof formatReport>[0]['diagnostics'],
-): Promise<void> {
-  const pairs = [...new Set(changes.map(({part}) => part))].map((id) => [id, id] as const)
-  const text = formatReport({tool: toolVersion, pairs, changes, diagnostics})
-  await writeOutput(file, bytesOf(text), {force})
 }
 
 function toWhole(text: string, option: string): number {

@@ -112,6 +112,13 @@ program
       'of the name of the part, instead of that of its old name',
     ).choices(['en', 'fr', 'de', 'it', 'es', 'nl']),
   )
+  .option('--cues [measures]', 'small silent cues before entries after so much rest; 8 unless said')
+  .option('--cue-length <measures>', 'how long a cue should be; 2 unless said, 4 at most')
+  .option('--cues-from <part...>', 'only from these parts; otherwise from whoever is best heard')
+  .option(
+    '--cross-cues <part>',
+    'add the music of this part small to the rests, to be played where its player is missing',
+  )
   .option('--report <file>', 'write what sounds otherwise, for prove --intended')
   .option('--prove', 'prove that the part written sounds the same; 1 if it does not')
   .addOption(output())
@@ -167,6 +174,7 @@ program
   .option('--html <file>', 'write a page with ranges drawn; - is standard output')
   .option('--write <number>', 'write the part for this one of them, with -o')
   .option('--drop', 'with --write: notes that no octave saves become cues, not played')
+  .option('--woven', "with --write: into the player's own part, where it has rests or is doubled")
   .option('-o, --output <file>', 'where to write the part; - is standard output')
   .option('--report <file>', 'with --write: what sounds otherwise, for prove --intended')
   .addOption(force())

@@ -1,5 +1,5 @@
 import {findPart, formatReport, openScore, renotatePart, toolVersion} from '../lib/index.ts'
-import type {Change, Language, Tier} from '../lib/index.ts'
+import type {Change, CueOptions, Language, Tier} from '../lib/index.ts'
 import {collectFindings} from './diagnostics.ts'
 import {bytesOf, openInput, writeOutput} from './files.ts'
 import {printSummary} from './summary.ts'
@@ -24,6 +24,11 @@ export interface PartCommand {
   readonly explain?: boolean
   readonly fold?: boolean | Tier
   readonly drop?: boolean
+  /** After so many measures' rest, or as the library has it. */
+  readonly cues?: boolean | string
+  readonly cueLength?: string
+  readonly cuesFrom?: readonly string[]
+  readonly crossCues?: string
   /** Prove that the part written sounds the same. */
   readonly prove?: boolean
   /** File for what changed, to be read by `prove --intended`. */
@@ -42,6 +47,10 @@ export async function runPart(path: string, options: PartCommand): Promise<numbe
     throw usageError('--fold needs --for: whose range is meant?')
   if (drop && !fold)
     throw usageError('--drop needs --fold: which notes are out of reach whatever their octave?')
+  if (!options.cues && (options.cueLength !== undefined || options.cuesFrom))
+    throw usageError('--cue-length and --cues-from go with --cues')
+  if (options.crossCues !== undefined && instrument === undefined)
+    throw usageError('--cross-cues needs --for: who is to play them?')
   const changes: Change[] = []
   const content = renotatePart(source, {
     part,
@@ -60,19 +69,38 @@ export async function runPart(path: string, options: PartCommand): Promise<numbe
     octaveLines: options.octaveLines,
     layout: options.layout,
     language: options.language,
+    cues: options.cues ? cuesOf(options) : undefined,
+    crossCues: options.crossCues,
     report: findings.report,
     changed: (change) => changes.push(change),
   })
   await writeOutput(options.output, content, {force: options.force, like: source})
   findings.end()
-  const {id} = findPart((await openScore(source)).header, part)
-  const reported = {pairs: [[id, id]], changes, diagnostics: findings.all} as const
+  const {header} = await openScore(source)
+  const {id} = findPart(header, part)
+  const guest = options.crossCues === undefined ? [] : [findPart(header, options.crossCues).id]
+  const pairs = [id, ...guest].map((before) => [before, id] as const)
+  const reported = {pairs, changes, diagnostics: findings.all}
   if (options.report !== undefined) {
     const report = formatReport({tool: toolVersion, ...reported})
     await writeOutput(options.report, bytesOf(report), options)
   }
   const {output, prove, quiet} = options
   return printSummary(source, {part, from, output, reported, prove, quiet})
+}
+
+function cuesOf({cues, cueLength, cuesFrom}: PartCommand): CueOptions {
+  return {
+    rest: typeof cues === 'string' ? toMeasures(cues, '--cues') : undefined,
+    length: cueLength === undefined ? undefined : toMeasures(cueLength, '--cue-length'),
+    from: cuesFrom,
+  }
+}
+
+function toMeasures(text: string, option: string): number {
+  const count = Number(text)
+  if (Number.isInteger(count) && count > 0) return count
+  throw usageError(`${option} wants a number of measures from 1, not ${text}`)
 }
 
 /** What was said on the command line; the rest is left to the library's defaults. */

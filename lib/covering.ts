@@ -5,7 +5,7 @@ import type {KnownPart} from './ensemble/candidates.ts'
 import {coverLabel} from './ensemble/cover-label.ts'
 import {toCoverList} from './ensemble/cover-list.ts'
 import type {CoverList} from './ensemble/cover-list.ts'
-import type {Change} from './ensemble/folding.ts'
+import type {Change} from './ensemble/change.ts'
 import {parseRoster} from './ensemble/roster.ts'
 import type {Roster} from './ensemble/roster.ts'
 import {clockOf} from './fit/clock.ts'
@@ -16,14 +16,15 @@ import type {Line} from './fit/line.ts'
 import type {Tier} from './fit/reach.ts'
 import {instrumentById, instruments} from './instruments/instrument.ts'
 import type {Instrument} from './instruments/instrument.ts'
-import {languageOfName} from './instruments/part-name.ts'
+import {languageOfName, languageOfNames} from './instruments/part-name.ts'
 import type {Notation} from './instruments/notation.ts'
 import type {Source} from './musicxml/source.ts'
-import {findPart, openScore, readFacts, readingOf} from './renotate.ts'
+import type {PartJob} from './plan/job.ts'
+import {findPart, openScore, readFacts, readingOf, rewrite} from './renotate.ts'
 import {surveyScore} from './survey/survey.ts'
 import type {Survey} from './survey/survey.ts'
 import {readBelieved} from './surveying.ts'
-import {renotatePart, resolveInstrument, resolveNotation} from './verbs.ts'
+import {resolveInstrument, resolveNotation} from './verbs.ts'
 
 /** Whose part is to be covered, and by whom. */
 export interface CoverOptions {
@@ -46,6 +47,13 @@ export interface CoverPartOptions extends CoverOptions {
   readonly place?: number | undefined
   /** Notes that the player cannot reach in any octave become cues; else they stay, and are told. */
   readonly drop?: boolean | undefined
+  /**
+   * Woven into the player's own part: they play the voice where they rest and where others double them, and their own
+   * music where nobody else has it; what is not played is printed small.
+   */
+  readonly woven?: boolean | undefined
+  /** Is told which parts belong together, before and after: a woven part belongs to two. */
+  readonly paired?: ((before: string, after: string) => void) | undefined
   readonly changed?: ((change: Change) => void) | undefined
 }
 
@@ -64,34 +72,71 @@ export async function coverPart(source: Source, options: CoverOptions): Promise<
   return toCoverList(ranking, ranking.covers)
 }
 
-/** The part as one of the covers plays it: folded for their range, named after both instruments. In chunks. */
+/**
+ * The part as one of the covers plays it: folded for their range, named after both instruments; a part of its own or, with
+ * `woven`, with their own music. In chunks. Throws `cover/no-such`, `cover/no-own-part`, and as `coverPart` does.
+ */
 export async function* writeCoverPart(
   source: Source,
   options: CoverPartOptions,
 ): AsyncGenerator<Uint8Array> {
-  const {covers, missing, roster, line, name, notation} = await rank(source, options)
-  const {place = 1} = options
+  const ranking = await rank(source, options)
+  const {covers, missing, roster, line, name, notation} = ranking
+  const {place = 1, drop, report, changed} = options
   const cover = covers[place - 1]
   if (!cover)
     throw scoreError('cover/no-such', `there are ${covers.length} covers, none is number ${place}`)
   const player = roster?.players.find((each) => each.name === cover.player)
-  const language = roster?.language ?? languageOfName(name)
-  yield* renotatePart(source, {
-    part: line.facts.part,
+  const names = ranking.known.map((each) => each.name)
+  const language = roster?.language ?? languageOfName(name) ?? languageOfNames(names)
+  const job: PartJob = {
     for: cover.instrument,
     to: player?.notations.find(({instruments: own}) => own.includes(cover.instrument.id)),
     name: coverLabel(cover.instrument, missing, language),
-    fold: cover.tier,
-    drop: options.drop,
-    from: notation,
+    covers: {instrument: missing, name},
     language,
-    report: options.report,
-    changed: options.changed,
-  })
+  }
+  const score = await openScore(source)
+  if (options.woven) {
+    const own = ownPartOf(ranking, cover)
+    options.paired?.(own, own)
+    options.paired?.(line.facts.part, own)
+    const request = {part: line.facts.part, instrument: cover.instrument, tier: cover.tier, drop}
+    const joins = new Map([[own, {cover: {...request, from: notation, when: 'always' as const}}]])
+    const parts = new Map([[own, job]])
+    yield* rewrite(score, {parts, others: 'drop', joins}, report ?? QUIET, changed)
+    return
+  }
+  options.paired?.(line.facts.part, line.facts.part)
+  const parts = new Map([[line.facts.part, {...job, fold: cover.tier, drop, from: notation}]])
+  yield* rewrite(score, {parts, others: 'drop'}, report ?? QUIET, changed)
+}
+
+const QUIET: Report = () => {}
+
+/** The part that a cover is woven into. Throws `cover/no-own-part`. */
+function ownPartOf({known, name}: Ranking, {instrument, part, player}: Cover): string {
+  const own = known.find((each) => each.part === part)
+  const who = player ?? instrument.labels.en.name
+  if (!own) {
+    throw scoreError(
+      'cover/no-own-part',
+      `${who} has no part in this score that ${name} could be woven into; a part of its own can be written`,
+    )
+  }
+  if (own.instrument && own.instrument.id !== instrument.id) {
+    throw scoreError(
+      'cover/no-own-part',
+      `${who} plays ${own.name} on another instrument than ${instrument.labels.en.name}; a part of its own can be written`,
+      {part: own.part},
+    )
+  }
+  return own.part
 }
 
 interface Ranking {
   readonly name: string
+  readonly known: readonly KnownPart[]
   readonly missing: Instrument
   readonly line: Line
   readonly others: readonly Seat[]
@@ -149,7 +194,7 @@ async function rank(source: Source, options: CoverOptions): Promise<Ranking> {
     ? rosterCandidates(roster, part.id, known)
     : catalogueCandidates(instruments, missing, options.tier ?? 'tutti', elsewhere)
   const covers = rankCovers({line, missing, others, candidates, byId: instrumentById})
-  return {name: part.name, missing, line, others, covers, roster, notation}
+  return {name: part.name, known, missing, line, others, covers, roster, notation}
 }
 
 async function notationOf(

@@ -8,9 +8,16 @@ export {
   resolveNotation,
   soundingNotes,
 } from './verbs.ts'
-export type {ConcertOptions, PartOptions, ProveOptions, SoundingOptions} from './verbs.ts'
+export type {
+  ConcertOptions,
+  CueOptions,
+  PartOptions,
+  ProveOptions,
+  SoundingOptions,
+} from './verbs.ts'
 export {findPart, openScore, rewrite} from './renotate.ts'
 export type {Job, Score} from './renotate.ts'
+export type {CoverRequest, CueRequest, JoinRequest} from './joining.ts'
 export {comparePart, sheet} from './sheeting.ts'
 export type {CompareOptions, ComparedPart, ReportedChange} from './sheeting.ts'
 export {formatSummary} from './report/summary.ts'
@@ -42,7 +49,7 @@ export type {Notation, ClefReading} from './instruments/notation.ts'
 export {sourcesIn} from './instruments/source.ts'
 export type {Proof} from './proof/compare.ts'
 export type {Intended} from './proof/intended.ts'
-export type {Change, DroppedNote, MovedPassage} from './ensemble/folding.ts'
+export type {Change, DroppedNote, JoinedPassage, MovedPassage} from './ensemble/change.ts'
 export {coverPart, writeCoverPart} from './covering.ts'
 export type {CoverOptions, CoverPartOptions} from './covering.ts'
 export {formatCovers} from './ensemble/cover-list.ts'

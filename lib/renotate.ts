@@ -1,11 +1,13 @@
 import type {Report} from './diagnostic.ts'
-import type {Change} from './ensemble/folding.ts'
+import type {Change} from './ensemble/change.ts'
+import type {Joiner} from './join/joiner.ts'
+import type {JoinRequest, JoinedPlan} from './joining.ts'
 import type {Context} from './musicxml/context.ts'
 import {firstContext} from './musicxml/context.ts'
 import type {Header} from './musicxml/header.ts'
 import {readHeader, unwantedEntries} from './musicxml/header.ts'
 import {advance} from './musicxml/measure.ts'
-import type {Measure, Reading} from './musicxml/measure.ts'
+import type {Reading} from './musicxml/measure.ts'
 import {createWriter} from './musicxml/source.ts'
 import {isKeyless, planPart} from './plan/decide.ts'
 import {identityOf} from './plan/identity.ts'
@@ -14,8 +16,8 @@ import type {PartJob} from './plan/job.ts'
 import type {PartPlan} from './plan/plan.ts'
 import {editConcertFlag} from './rules/concert.ts'
 import {editCredits} from './rules/credit.ts'
-import {rules} from './rules/index.ts'
-import {withTargets} from './rules/rule.ts'
+import {editsOf, rules} from './rules/index.ts'
+import {editHeading} from './rules/heading.ts'
 import {editLayout} from './rules/layout.ts'
 import {cutFrames, measureOf, readAgreedKeys, readFacts, readingOf} from './score.ts'
 import type {Score} from './score.ts'
@@ -23,6 +25,7 @@ import {ensembleOf} from './survey/ensemble.ts'
 import {readFormer} from './survey/former.ts'
 import {applyEdits, removeElement} from './xml/edit.ts'
 import type {Edit} from './xml/edit.ts'
+import {descendant, textOf} from './xml/element.ts'
 import type {Treatment} from './xml/frame.ts'
 
 export {findPart, openScore, readFacts, readMeasures, readingOf} from './score.ts'
@@ -32,6 +35,8 @@ export type {Score} from './score.ts'
 export interface Job {
   readonly parts: ReadonlyMap<string, PartJob>
   readonly others: 'keep' | 'drop'
+  /** Music of other parts that goes into some of the parts: cues, a voice that their players cover. */
+  readonly joins?: ReadonlyMap<string, JoinRequest> | undefined
 }
 
 /**
@@ -45,12 +50,13 @@ export async function* rewrite(
   report: Report,
   changed: (change: Change) => void = () => {},
 ): AsyncGenerator<Uint8Array> {
-  const parts = [...job.parts].filter(([, part]) => !isIdle(part))
-  const readings = new Map(parts.map(([id, {from}]) => [id, from && readingOf(from)]))
+  const parts = [...job.parts].filter(([id, part]) => !isIdle(part) || job.joins?.has(id))
+  const readings = readingsOf(parts, job.joins)
   const names = new Map(score.header.parts.map(({id, name}) => [id, name]))
   // A phrase is folded with an ear on the bass: that takes all parts.
   const folds = parts.some(([, {fold}]) => fold !== undefined)
-  const everybody = folds ? [...names.keys()].map((id) => [id, undefined] as const) : []
+  const asksAll = folds || (job.joins?.size ?? 0) > 0
+  const everybody = asksAll ? [...names.keys()].map((id) => [id, undefined] as const) : []
   const facts = await readFacts(score, new Map([...everybody, ...readings]), report, {
     believing: true,
   })
@@ -59,7 +65,12 @@ export async function* rewrite(
     ([id, {for: instrument, to}]) => (instrument || to) && isKeyless(facts.get(id)?.states ?? []),
   )
   const keys = keyless && names.size > 1 ? await readAgreedKeys(score) : undefined
+  const tell = (told: Change[]) => (change: Change) => {
+    told.push(change)
+    changed(change)
+  }
   const plans = new Map<string, PartPlan>()
+  const joined = new Map<string, JoinedPlan>()
   for (const [id, part] of parts) {
     const own = facts.get(id)
     if (!own) continue
@@ -71,26 +82,78 @@ export async function* rewrite(
       agreedKeys: keys?.agreed,
       openKey: keys?.open,
     }
+    const request = job.joins?.get(id)
+    if (request) {
+      const {planJoint} = await import('./joining.ts')
+      const plan = (asked: PartJob): PartPlan => planPart(own, asked, around, report)
+      const told: Change[] = []
+      const input = {score, part: id, job: part, facts, readings, plan, report, changed: tell(told)}
+      const found = await planJoint(input, request)
+      if (found) joined.set(id, found)
+      if (found) plans.set(id, await withHeading(found.plan, part, score, told))
+      continue
+    }
     if (!part.fold || !part.for) {
       plans.set(id, planPart(own, part, around, report))
       continue
     }
     const {foldPart} = await import('./ensemble/folding.ts')
-    const request = {part: id, instrument: part.for, tier: part.fold, drop: part.drop, names}
-    const {registers, dropped, changes} = foldPart(facts, request, report)
-    plans.set(id, planPart(own, {...part, registers, dropped}, around, report))
+    const folding = {part: id, instrument: part.for, tier: part.fold, drop: part.drop, names}
+    const {registers, dropped, changes} = foldPart(facts, folding, report)
+    const plan = planPart(own, {...part, registers, dropped}, around, report)
+    plans.set(id, await withHeading(plan, part, score, changes))
     for (const change of changes) changed(change)
   }
-  yield* write(score, job, plans, readings, report)
+  yield* write(score, job, {plans, joined, readings}, report)
+}
+
+/** The plan with what a cover part says of itself. */
+async function withHeading(
+  plan: PartPlan,
+  {for: cover, covers}: PartJob,
+  {header}: Score,
+  changes: readonly Change[],
+): Promise<PartPlan> {
+  if (!covers || !cover) return plan
+  const {coverHeading} = await import('./ensemble/cover-heading.ts')
+  const source = descendant(header.root, 'identification', 'source')
+  const heading = coverHeading({
+    cover,
+    missing: covers.instrument,
+    original: covers.name,
+    title: header.title,
+    edition: source && textOf(header.text, source),
+    plan,
+    changes,
+    language: plan.identity?.language ?? 'en',
+  })
+  return {...plan, heading}
+}
+
+/** How the parts are read that are not to be believed, and the voices that go into them. */
+function readingsOf(
+  parts: readonly (readonly [string, PartJob])[],
+  joins: Job['joins'],
+): Map<string, Reading | undefined> {
+  const covers = [...(joins?.values() ?? [])].flatMap(({cover}) => cover ?? [])
+  const asked = covers.map(({part, from}) => [part, from] as const)
+  for (const [id, {from}] of parts) asked.push([id, from])
+  return new Map(asked.map(([id, from]) => [id, from && readingOf(from)]))
+}
+
+interface Decided {
+  readonly plans: ReadonlyMap<string, PartPlan>
+  readonly joined: ReadonlyMap<string, JoinedPlan>
+  readonly readings: ReadonlyMap<string, Reading | undefined>
 }
 
 async function* write(
   score: Score,
   job: Job,
-  plans: ReadonlyMap<string, PartPlan>,
-  readings: ReadonlyMap<string, Reading | undefined>,
+  {plans, joined, readings}: Decided,
   report: Report,
 ): AsyncGenerator<Uint8Array> {
+  const joiners = await openJoiners(score, joined, report)
   const contexts = new Map<string, Context>()
   const encode = createWriter(score.open)
   const encoder = new TextEncoder()
@@ -109,25 +172,42 @@ async function* write(
       const context = contexts.get(plan.part) ?? firstContext(plan.part)
       const measure = measureOf(frame, context, readings.get(plan.part), () => {})
       contexts.set(plan.part, advance(context, measure))
-      const edits = editsOf(measure, withTargets(plan, measure), report)
-      if (edits.length > 0) bytes = encoder.encode(applyEdits(measure.text, edits))
+      const edits = editsOf(measure, plan, report)
+      const joiner = joiners.get(plan.part)
+      const text = applyEdits(measure.text, edits)
+      if (joiner) bytes = encoder.encode(await joiner.join({...measure, text}))
+      else if (edits.length > 0) bytes = encoder.encode(text)
     }
     batch.push(bytes)
     size += bytes.length
     if (size >= BATCH) {
-      yield encode(joined(batch, size))
+      yield encode(whole(batch, size))
       batch = []
       size = 0
     }
   }
-  if (size > 0) yield encode(joined(batch, size))
+  if (size > 0) yield encode(whole(batch, size))
+  for (const joiner of joiners.values()) await joiner.close()
 }
 
-/** What every rule wants changed in a measure. */
-function editsOf(measure: Measure, plan: PartPlan, report: Report): Edit[] {
-  const edits: Edit[] = []
-  for (const rule of rules) for (const edit of rule.rewrite(measure, plan, report)) edits.push(edit)
-  return edits
+interface OpenJoiner extends Joiner {
+  close(): Promise<void>
+}
+
+async function openJoiners(
+  score: Score,
+  joined: ReadonlyMap<string, JoinedPlan>,
+  report: Report,
+): Promise<ReadonlyMap<string, OpenJoiner>> {
+  const joiners = new Map<string, OpenJoiner>()
+  if (joined.size === 0) return joiners
+  const {openGuests} = await import('./guests.ts')
+  const {createJoiner} = await import('./join/joiner.ts')
+  for (const [part, {joint, guests}] of joined) {
+    const {measures, close} = openGuests(score, guests)
+    joiners.set(part, {...createJoiner(part, joint, measures, report), close})
+  }
+  return joiners
 }
 
 /** Bytes handed out at a time. */
@@ -153,6 +233,7 @@ function rewriteHeader(
     ...edits.filter((edit) => !removals.some((gone) => isInside(edit, gone))),
     ...editConcertFlag(header, all, kept),
     ...editCredits(header, all, report),
+    ...editHeading(header, all),
   ])
   const layouts = [...editLayout(readHeader(text), all)]
   return applyEdits(text, layouts)
@@ -162,14 +243,14 @@ function isInside(edit: Edit, outer: Edit): boolean {
   return edit.start > outer.start && edit.end < outer.end
 }
 
-function joined(batch: readonly Uint8Array[], size: number): Uint8Array {
+function whole(batch: readonly Uint8Array[], size: number): Uint8Array {
   const [only] = batch
   if (only && batch.length === 1) return only
-  const whole = new Uint8Array(size)
+  const all = new Uint8Array(size)
   let at = 0
   for (const bytes of batch) {
-    whole.set(bytes, at)
+    all.set(bytes, at)
     at += bytes.length
   }
-  return whole
+  return all
 }

@@ -1,6 +1,6 @@
 import {scoreError} from './diagnostic.ts'
 import type {Report} from './diagnostic.ts'
-import type {Change} from './ensemble/folding.ts'
+import type {Change} from './ensemble/change.ts'
 import type {Tier} from './fit/reach.ts'
 import type {Search} from './instruments/find.ts'
 import {instrumentById} from './instruments/instrument.ts'
@@ -16,7 +16,7 @@ import type {Proof, ProveOptions as CompareOptions} from './proof/compare.ts'
 import {TREBLE, parseClef} from './staff/clef.ts'
 import {checkScore, findPart, openScore, readMeasures, readingOf} from './score.ts'
 import {rewrite} from './renotate.ts'
-import type {Job} from './renotate.ts'
+import type {Job, Score} from './renotate.ts'
 
 /** How to re-notate one part. Words are looked up: an id or a name in six languages. */
 export interface PartOptions {
@@ -51,9 +51,26 @@ export interface PartOptions {
   readonly fold?: boolean | Tier | undefined
   /** With `fold`: notes that no octave saves become cues and are not played; else they stay, and are told. */
   readonly drop?: boolean | undefined
+  /**
+   * Cues before entries after long rests, from whoever is best heard there: small, silent, in the reader's key and clef. `true`:
+   * after 8 measures' rest.
+   */
+  readonly cues?: boolean | CueOptions | undefined
+  /** A part (id, name or number) whose music is added small to the rests, to be played where its own player is missing. */
+  readonly crossCues?: string | undefined
   readonly report?: Report | undefined
   /** Is told of every passage that sounds otherwise on purpose, as `ProveOptions.intended` wants it. */
   readonly changed?: ((change: Change) => void) | undefined
+}
+
+/** When cues are wanted, and from whom. */
+export interface CueOptions {
+  /** Measures of rest from which an entry gets a cue, 8 unless said; half of it where tempo or metre change. */
+  readonly rest?: number | undefined
+  /** The length that a cue should have, in measures: 2 unless said, 4 at most. */
+  readonly length?: number | undefined
+  /** Parts (ids, names or numbers) that cues may be taken from; all when absent. */
+  readonly from?: readonly string[] | undefined
 }
 
 export interface ConcertOptions {
@@ -94,7 +111,8 @@ export async function* renotatePart(
   const score = await openScore(source)
   const part = findPart(score.header, options.part)
   const job = from === 'believed' ? await asBelieved(asked, source, part.id, options.report) : asked
-  const whole: Job = {parts: new Map([[part.id, job]]), others: 'drop'}
+  const joins = joinsOf(score, part.id, job, options)
+  const whole: Job = {parts: new Map([[part.id, job]]), others: 'drop', joins}
   yield* rewrite(score, whole, options.report ?? QUIET, options.changed)
 }
 
@@ -176,6 +194,49 @@ export async function resolveNotation(words: string | Notation): Promise<Notatio
   if (byId) return byId
   const {findNotation} = await import('./instruments/find.ts')
   return resolve('notation', words, findNotation(words), ({id}) => id)
+}
+
+/** What is to go into a part. Throws `part/unknown`, `cues/no-player`, `cues/value`. */
+function joinsOf(
+  {header}: Score,
+  part: string,
+  job: PartJob,
+  {cues, crossCues, drop}: PartOptions,
+): Job['joins'] {
+  if (!cues && crossCues === undefined) return undefined
+  const asked = typeof cues === 'object' ? cues : {}
+  for (const value of [asked.rest, asked.length])
+    if (value !== undefined && !(Number.isInteger(value) && value > 0))
+      throw scoreError('cues/value', `a number of measures is whole and from 1, not ${value}`)
+  const {rest, length, from} = asked
+  const cover = crossCues === undefined ? undefined : findPart(header, crossCues).id
+  if (cover !== undefined && !job.for) {
+    throw scoreError('cues/no-player', 'cross-cues need for: who is to play them?', {part})
+  }
+  return new Map([
+    [
+      part,
+      {
+        ...(cues && {
+          cues: {
+            ...(rest !== undefined && {rest}),
+            ...(length !== undefined && {length}),
+            sources: from?.map((each) => findPart(header, each).id),
+          },
+        }),
+        ...(cover !== undefined &&
+          job.for && {
+            cover: {
+              part: cover,
+              instrument: job.for,
+              tier: job.fold ?? 'tutti',
+              drop,
+              when: 'absent' as const,
+            },
+          }),
+      },
+    ],
+  ])
 }
 
 /** `for-part` is no notation of the catalogue: it is what a concert score declares for the part. */

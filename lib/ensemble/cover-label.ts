@@ -20,3 +20,18 @@ export function coverLabel(
   const [name, other] = [cover, missing].map((each) => formatPartName(each, language).name)
   return `${name}, ${STANDS_IN[language]} ${other}`
 }
+
+/** renotation-rules N4, the column "play if"; `%` is the name of the absent instrument. */
+const PLAY_IF: Readonly<Record<Language, string>> = {
+  en: 'play if no %',
+  fr: 'jouer s’il n’y a pas de %',
+  de: 'spielen, wenn % fehlt',
+  it: 'se manca %',
+  es: 'si no hay %',
+  nl: 'spelen als er geen % is',
+}
+
+/** What stands over a cross-cue: `play if no Bn.` (renotation-rules Q9). */
+export function playIfAbsent(name: string, language: Language): string {
+  return PLAY_IF[language].replace('%', () => name)
+}

@@ -11,38 +11,9 @@ import {awayBy, remediesFor} from '../fit/remedy.ts'
 import {surroundingsOf} from '../fit/surroundings.ts'
 import type {Instrument} from '../instruments/instrument.ts'
 import type {Register} from '../plan/register.ts'
-import type {PartFacts, Position} from '../survey/facts.ts'
-
-/** A change of sound, as the proof wants it told. Measures count from 0, onsets are quarters as fractions (`7/2`). */
-export interface MovedPassage {
-  readonly kind: 'moved'
-  readonly part: string
-  readonly from: ExactSpot
-  readonly to: ExactSpot
-  readonly semitones: number
-  readonly reason: string
-}
-
-/** A note that is printed and no longer played, as the proof wants it told. `from` and `to` are where it begins. */
-export interface DroppedNote {
-  readonly kind: 'dropped'
-  readonly part: string
-  readonly from: ExactSpot
-  readonly to: ExactSpot
-  /** What it sounded, 60 for middle C: the others of its chord stay. */
-  readonly midi: number
-  readonly reason: string
-}
-
-/** What sounds otherwise on purpose. */
-export type Change = MovedPassage | DroppedNote
-
-export interface ExactSpot {
-  readonly measure: number
-  /** The number as printed, for people. */
-  readonly number: string
-  readonly onset: string
-}
+import type {PartFacts} from '../survey/facts.ts'
+import {placeOf, spotOf} from './change.ts'
+import type {Change, DroppedNote, MovedPassage} from './change.ts'
 
 export interface FoldRequest {
   readonly part: string
@@ -148,21 +119,5 @@ function toChange(facts: PartFacts, fold: Fold): MovedPassage {
     to: spotOf(facts, fold.to),
     semitones: 12 * fold.octaves,
     reason: describeFold(facts, fold),
-  }
-}
-
-function spotOf(facts: PartFacts, {measure, onset}: Position): ExactSpot {
-  const ticks = facts.ticks[measure] ?? 1
-  const number = facts.numbers[measure] ?? ''
-  return {measure, number, onset: `${Math.round(onset * ticks)}/${ticks}`}
-}
-
-function placeOf(facts: PartFacts, {measure}: Position) {
-  const number = facts.numbers[measure]
-  const line = facts.lines[measure]
-  return {
-    part: facts.part,
-    ...(number !== undefined && {measure: number}),
-    ...(line !== undefined && {line}),
   }
 }

@@ -39,18 +39,20 @@ export function doublingOf(line: Line, other: Line): Doubling {
 /** What `own` loses when its player covers `missing`, with `others` still playing. */
 export function lossOf(own: Line, missing: Line, others: readonly Line[]): Loss {
   const busy = overlapping(own.attacks, missing.attacks)
-  const essential = busy.filter(
-    ({start, high}) =>
-      !others.some(({byStart}) =>
-        byStart.get(start)?.tones.some(({midi}) => (midi - high) % 12 === 0),
-      ),
-  )
+  const essential = busy.filter((attack) => isAlone(attack, others))
   const occupied = overlapping(missing.attacks, own.attacks)
   return {
     together: share(busy.length, own),
     essential: share(essential.length, own),
     free: 1 - share(occupied.length, missing),
   }
+}
+
+/** Whether nobody else strikes what an attack has on top, in any octave. */
+export function isAlone({start, high}: Attack, others: readonly Line[]): boolean {
+  return !others.some(({byStart}) =>
+    byStart.get(start)?.tones.some(({midi}) => (midi - high) % 12 === 0),
+  )
 }
 
 /** Those attacks during which one of the others sounds. Both in order of time. */

@@ -133,3 +133,14 @@ export function cutName(name: string): readonly NamePiece[] {
 function capitalised(name: string): string {
   return name.charAt(0).toUpperCase() + name.slice(1)
 }
+
+/** The language that most part names of a score are in; what stands in brackets and numbers of desks do not count. */
+export function languageOfNames(names: readonly string[]): Language | undefined {
+  const counts = new Map<Language, number>()
+  for (const name of names) {
+    const language = languageOfName(name.replaceAll(/\([^)]*\)|\d+/g, ' '))
+    if (language) counts.set(language, (counts.get(language) ?? 0) + 1)
+  }
+  const [most] = [...counts].toSorted(([, a], [, b]) => b - a)
+  return most?.[0]
+}

@@ -65,8 +65,18 @@ export interface PartJob {
   readonly layout?: 'keep' | 'drop' | undefined
   /** The language of the part's name; as the source's name is, where that can be told, or English. */
   readonly language?: Language | undefined
+  /** The part stands in for another: its heading says for which, and what became of it. Needs `for`. */
+  readonly covers?: CoveredPart | undefined
   /** What the part is called, when that is not the instrument's name. */
   readonly name?: string | undefined
+}
+
+/** What the heading of a cover part tells. */
+export interface CoveredPart {
+  /** What the part was written for that is covered. */
+  readonly instrument: Instrument
+  /** What it is called in the score. */
+  readonly name: string
 }
 
 /**

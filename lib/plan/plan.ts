@@ -63,6 +63,8 @@ export interface PartPlan {
   /** Present when the part is for an instrument that is named. */
   readonly techniques?: Techniques
   readonly layout: 'keep' | 'drop'
+  /** Lines at the head of the first page, for a part that stands in for another. */
+  readonly heading?: readonly string[]
   readonly prints: {readonly accidentals: boolean; readonly stems: boolean}
 }
 

@@ -105,7 +105,8 @@ function otherThan(own: Key | undefined, agreed: ConcertKey | undefined): Concer
   return same ? undefined : agreed
 }
 
-function turned(transposition: Transposition, turn: number): Transposition {
+/** The same transposition, written enharmonically: so many diminished seconds higher. */
+export function turned(transposition: Transposition, turn: number): Transposition {
   const {diatonic, chromatic} = transposition.interval
   return {
     ...transposition,

@@ -4,10 +4,10 @@ import type {SoundingNote} from './reader.ts'
 
 /**
  * A change of sound that was reported, from one place to another, both included: notes `moved` by a number of
- * semitones, notes `dropped`, notes `added`, or `cues` added for the player to read.
+ * semitones, notes `dropped`, all notes of a passage `silenced`, notes `added`, or `cues` added for the player to read.
  */
 export interface Intended {
-  readonly kind: 'moved' | 'dropped' | 'added' | 'cues'
+  readonly kind: 'moved' | 'dropped' | 'silenced' | 'added' | 'cues'
   /** The part's id in BEFORE; every part when absent. */
   readonly part?: string
   /** The beginning of the part when absent. */

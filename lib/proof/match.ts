@@ -24,15 +24,19 @@ type Test = (before: Event, after: Event) => boolean
 
 /**
  * Finds for every attack of a measure its counterpart on the other side: first those that agree in everything, then
- * those that differ in ever more. `expect` is how far an event of BEFORE is meant to have moved, in semitones.
+ * those that differ in ever more. `expect` is how far an event of BEFORE is meant to have moved, in semitones;
+ * `isSilenced` tells those that are meant to be cues: another part may play the same note beside them.
  */
 export function matchAttacks(
   before: readonly Event[],
   after: readonly Event[],
   expect: (event: Event) => Fraction,
+  isSilenced: (event: Event) => boolean = () => false,
 ): Matching {
   const pitch: Test = (a, b) => soundsAt(a.note, b.note, expect(a))
+  const silenced: Test = (a, b) => b.note.cue && !a.note.cue && isSilenced(a)
   const stages: readonly (readonly [Likeness, ...Test[]])[] = [
+    ['cue', onset, pitch, silenced],
     ['as-expected', onset, pitch, cue, slot, length],
     ['as-expected', onset, pitch, cue, slot],
     ['grace-order', onset, pitch, cue, graces],
@@ -48,6 +52,8 @@ export function matchAttacks(
   for (const [likeness, ...tests] of stages) {
     if (missing.length === 0 || extra.length === 0) break
     missing = missing.filter((event) => {
+      // What is meant to be silent has no counterpart but its cue, if any.
+      if (!tests.includes(silenced) && isSilenced(event)) return true
       const index = nearest(event, extra, (other) => tests.every((test) => test(event, other)))
       const [counterpart] = index < 0 ? [] : extra.splice(index, 1)
       if (counterpart) matches.push({before: event, after: counterpart, likeness})

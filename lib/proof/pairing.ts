@@ -41,7 +41,12 @@ export function pairParts(
       if (other) pairUp(one, other)
     }
   }
-  pairWhere((one, other) => chosen.some(([a, b]) => a === one.id && b === other.id))
+  // Said by somebody who knows: a part may even hold the music of two.
+  for (const [a, b] of chosen) {
+    const one = before.find(({id}) => id === a)
+    const other = after.find(({id}) => id === b)
+    if (one && other) pairUp(one, other)
+  }
   pairWhere((one, other) => one.id === other.id && sameName(one, other))
   pairWhere((one, other) => one.id === other.id && areMostAlike(one, other, left, right))
   pairWhere(

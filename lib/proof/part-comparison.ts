@@ -87,8 +87,13 @@ export function compareMeasure(
 
   const promised = ({note}: Event) => passageAt(comparison.passages, ['moved'], note)
   const moved = (event: Event) => sum(comparison.base, promised(event)?.semitones ?? ZERO)
-  const {matches, missing, extra} = matchAttacks(left.attacks, right.attacks, moved)
-  countOffsets(comparison.offsets, left.attacks, right.attacks, (e) => promised(e)?.semitones)
+  const {matches, missing, extra} = matchAttacks(left.attacks, right.attacks, moved, (event) =>
+    isSilenced(comparison, event),
+  )
+  // What is meant to be silent, or to come besides, tells nothing about how far the part is off.
+  const own = left.attacks.filter((event) => !isSilenced(comparison, event))
+  const kept = right.attacks.filter((event) => extraAt(comparison, event) === undefined)
+  countOffsets(comparison.offsets, own, kept, (e) => promised(e)?.semitones)
   const pending = matches.map((match) => ({
     ...match,
     passage: promised(match.before),
@@ -133,6 +138,9 @@ function settle(comparison: PartComparison, one: Pending): void {
   else comparison.equal++
 }
 
+/** What stops notes from being played. */
+const SILENT = ['dropped', 'silenced'] as const
+
 function countMissing(
   comparison: PartComparison,
   event: Event,
@@ -140,12 +148,12 @@ function countMissing(
   moved: Fraction,
   beat: Fraction,
 ): void {
-  const passage = passageAt(comparison.passages, ['dropped'], event.note)
+  const passage = passageAt(comparison.passages, SILENT, event.note)
   const tiedOver = after.continued.find(
     ({note}) => equals(note.onset, event.note.onset) && soundsAt(event.note, note, moved),
   )
+  if (passage) return countIntended(comparison, passage)
   if (tiedOver) tiedOver.event.retied = true
-  else if (passage) return countIntended(comparison, passage)
   differ(comparison, lonelyDifference(tiedOver ? 'tied-over' : 'missing', event, beat))
 }
 
@@ -156,24 +164,30 @@ function countExtra(
   moved: (event: Event) => Fraction,
   beat: Fraction,
 ): void {
-  const passage = passageAt(
-    comparison.passages,
-    event.note.cue ? ['added', 'cues'] : ['added'],
-    event.note,
-  )
+  const passage = extraAt(comparison, event)
   const held = before.continued.find(
     (one) =>
       equals(one.note.onset, event.note.onset) && soundsAt(one.note, event.note, moved(one.event)),
   )
   // The rest of a dropped note that was tied over: what was silenced as a whole.
   if (held && event.note.cue && droppedAt(comparison, held.event)) return
+  if (passage) return countIntended(comparison, passage)
   if (held) held.event.retied = true
-  else if (passage) return countIntended(comparison, passage)
   differ(comparison, lonelyDifference(held ? 'struck-again' : 'extra', event, beat))
 }
 
+/** Whether a note is meant to be silent itself, and not only one of a passage in which some are. */
+function isSilenced(comparison: PartComparison, event: Event): boolean {
+  const {intended} = droppedAt(comparison, event) ?? {}
+  return intended?.kind === 'silenced' || intended?.midi !== undefined
+}
+
+function extraAt(comparison: PartComparison, {note}: Event): Passage | undefined {
+  return passageAt(comparison.passages, note.cue ? ['added', 'cues'] : ['added'], note)
+}
+
 function droppedAt(comparison: PartComparison, {note}: Event): Passage | undefined {
-  return passageAt(comparison.passages, ['dropped'], note)
+  return passageAt(comparison.passages, SILENT, note)
 }
 
 function countIntended(comparison: PartComparison, passage: Passage): void {

@@ -33,7 +33,8 @@ export function wavesOf(
   )) {
     const fits = waves.find((wave) => {
       const last = wave.at(-1)
-      return last && (place.get(last.after) ?? 0) < (place.get(pair.after) ?? 0)
+      if (!last || last.before === pair.before) return false
+      return (place.get(last.after) ?? 0) < (place.get(pair.after) ?? 0)
     })
     if (fits) fits.push(pair)
     else waves.push([pair])

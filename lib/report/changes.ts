@@ -90,7 +90,13 @@ function readPairs(pairs: unknown): ChangeReport['pairs'] {
   })
 }
 
-const KINDS: readonly string[] = ['moved', 'dropped', 'added', 'cues'] satisfies Intended['kind'][]
+const KINDS: readonly string[] = [
+  'moved',
+  'dropped',
+  'silenced',
+  'added',
+  'cues',
+] satisfies Intended['kind'][]
 
 function readChange(change: unknown, where: string): Intended {
   if (!isRecord(change)) throw malformed(`${where} is no object`)

@@ -1,3 +1,7 @@
+import type {Report} from '../diagnostic.ts'
+import type {Measure} from '../musicxml/measure.ts'
+import type {PartPlan} from '../plan/plan.ts'
+import type {Edit} from '../xml/edit.ts'
 import {accidental} from './accidental.ts'
 import {attributes} from './attributes.ts'
 import {curve} from './curve.ts'
@@ -12,6 +16,7 @@ import {pitch} from './pitch.ts'
 import {position} from './position.ts'
 import {rest} from './rest.ts'
 import type {Rule} from './rule.ts'
+import {withTargets} from './rule.ts'
 import {stem} from './stem.ts'
 import {technique} from './technique.ts'
 
@@ -33,3 +38,12 @@ export const rules: readonly Rule[] = [
   direction,
   layout,
 ]
+
+/** What every rule wants changed in a measure. */
+export function editsOf(measure: Measure, plan: PartPlan, report: Report): Edit[] {
+  const prepared = withTargets(plan, measure)
+  const edits: Edit[] = []
+  for (const rule of rules)
+    for (const edit of rule.rewrite(measure, prepared, report)) edits.push(edit)
+  return edits
+}

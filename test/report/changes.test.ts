@@ -47,7 +47,7 @@ it.each([
   [{...whole, pairs: [['P1']]}, 'pairs[0] is no pair of part ids'],
   [
     {...whole, changes: [{...change, kind: 'lost'}]},
-    'changes[0].kind is none of moved, dropped, added, cues',
+    'changes[0].kind is none of moved, dropped, silenced, added, cues',
   ],
   [
     {...whole, changes: [change, {...change, semitones: '12'}]},
