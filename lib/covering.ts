@@ -7,7 +7,7 @@ import {toCoverList} from './ensemble/cover-list.ts'
 import type {CoverList} from './ensemble/cover-list.ts'
 import type {Change} from './ensemble/change.ts'
 import {parseRoster} from './ensemble/roster.ts'
-import type {Roster} from './ensemble/roster.ts'
+import type {Player, Roster} from './ensemble/roster.ts'
 import {clockOf} from './fit/clock.ts'
 import {rankCovers} from './fit/cover.ts'
 import type {Cover, Seat} from './fit/cover.ts'
@@ -98,7 +98,7 @@ export async function* writeCoverPart(
   }
   const score = await openScore(source)
   if (options.woven) {
-    const own = ownPartOf(ranking, cover)
+    const own = ownPartOf(ranking, cover, player)
     options.paired?.(own, own)
     options.paired?.(line.facts.part, own)
     const request = {part: line.facts.part, instrument: cover.instrument, tier: cover.tier, drop}
@@ -115,19 +115,23 @@ export async function* writeCoverPart(
 const QUIET: Report = () => {}
 
 /** The part that a cover is woven into. Throws `cover/no-own-part`. */
-function ownPartOf({known, name}: Ranking, {instrument, part, player}: Cover): string {
+function ownPartOf(
+  {known, name}: Ranking,
+  {instrument, part}: Cover,
+  player: Player | undefined,
+): string {
   const own = known.find((each) => each.part === part)
-  const who = player ?? instrument.labels.en.name
+  const who = player?.name ?? instrument.labels.en.name
   if (!own) {
     throw scoreError(
       'cover/no-own-part',
       `${who} has no part in this score that ${name} could be woven into; a part of its own can be written`,
     )
   }
-  if (own.instrument && own.instrument.id !== instrument.id) {
+  if (player && player.instrument.id !== instrument.id) {
     throw scoreError(
       'cover/no-own-part',
-      `${who} plays ${own.name} on another instrument than ${instrument.labels.en.name}; a part of its own can be written`,
+      `${who} plays ${own.name} on the ${player.instrument.labels.en.name}, not on the ${instrument.labels.en.name}; a part of its own can be written`,
       {part: own.part},
     )
   }

@@ -87,7 +87,7 @@ export function describeWeave(
     } else if (silent) {
       const reason = tell(
         'weave/silenced',
-        `${names.own} gives way to ${names.missing}: others play the same; it is printed small and not played`,
+        `${names.own} gives way to ${names.missing}: others play ${run.some(({essential}) => essential > 0) ? 'most of it' : 'the same'}; it is printed small and not played`,
       )
       change('silenced', own.facts, reason)
       change('cues', missing.facts, reason)
