@@ -51,6 +51,8 @@ export async function runPart(path: string, options: PartCommand): Promise<numbe
     throw usageError('--cue-length and --cues-from go with --cues')
   if (options.crossCues !== undefined && instrument === undefined)
     throw usageError('--cross-cues needs --for: who is to play them?')
+  if (options.prove && options.output === '-')
+    throw usageError('--prove reads what was written again: -o has to name a file')
   const changes: Change[] = []
   const content = renotatePart(source, {
     part,

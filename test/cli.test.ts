@@ -38,6 +38,29 @@ describe('the command line', {timeout: 60_000}, () => {
     expect(proof.stdout).toContain('60 notes, all sound the same')
   })
 
+  it('weaves a cover into a part, and proves it by its report', () => {
+    const [out, report] = [file('woven.musicxml'), file('woven.json')]
+    const roster = fileURLToPath(new URL('../fixtures/demo/roster.yaml', import.meta.url))
+    const words = ['cover', demo, '-p', 'P9', '-r', roster, '--write', '4', '--woven']
+    const written = run([...words, '-o', out, '--report', report])
+    expect(written.status).toBe(0)
+    expect(written.stderr).toMatch(/measures 1 to 14: plays Contrebasse.*\[weave\/played\]/)
+    const proof = run(['prove', demo, out, '--intended', report])
+    expect(proof.stdout).toContain('They sound the same, except where the report says otherwise')
+    expect(proof.status).toBe(0)
+    expect(run(['prove', demo, out]).status).toBe(1)
+  })
+
+  it('adds cues and cross-cues, and proves them at once', () => {
+    const out = file('cued.musicxml')
+    const words = ['part', demo, '-p', 'P8', '--for', 'euphonium', '-o', out, '--prove', '--fold']
+    const {status, stderr} = run([...words, '--cross-cues', 'P9', '--cues', '2'])
+    expect(status).toBe(0)
+    expect(readFileSync(out, 'utf8')).toContain('<type size="cue">')
+    expect(stderr).toContain('[weave/played]')
+    expect(stderr).toContain('they sound the same, except 8 notes moved as reported')
+  })
+
   it('says 1 when two scores do not sound the same', () => {
     const text = readFileSync(file('tuba.musicxml'), 'utf8').replace(
       '<octave>2</octave>',
@@ -116,6 +139,28 @@ describe('the command line', {timeout: 60_000}, () => {
     ['a missing option', ['part', demo, '-o', '-'], /--part/],
     ['an unknown command', ['transmogrify'], /unknown command/],
     ['an unknown list', ['list', 'orchestras'], /none of orchestras/],
+    [
+      'a proof of what went away',
+      ['part', demo, '-p', '1', '-o', '-', '--prove'],
+      /--prove reads what was written/,
+    ],
+    ['a bad rest', ['part', demo, '-p', '1', '--cues', 'many', '-o', '-'], /--cues wants a number/],
+    ['a cue without cues', ['part', demo, '-p', '1', '--cue-length', '2', '-o', '-'], /--cues/],
+    [
+      'cross-cues for nobody',
+      ['part', demo, '-p', 'P8', '--cross-cues', 'P9', '-o', '-'],
+      /--cross-cues needs --for/,
+    ],
+    [
+      'a weave without a cover',
+      ['cover', demo, '-p', 'P9', '--woven'],
+      /--woven goes with --write/,
+    ],
+    [
+      'a weave into no part',
+      ['cover', demo, '-p', 'P9', '--woven', '--write', '1', '-o', '-'],
+      /\[cover\/no-own-part\]/,
+    ],
     ['a bad limit', ['part', demo, '-p', '1', '--key-limit', '9', '-o', '-'], /5, 6 or 7/],
   ] as const)('refuses %s with one sentence and exit code 2', (_, words, message) => {
     const {status, stdout, stderr} = run(words)
