@@ -58,7 +58,7 @@ describe('the command line', {timeout: 60_000}, () => {
     expect(status).toBe(0)
     expect(readFileSync(out, 'utf8')).toContain('<type size="cue">')
     expect(stderr).toContain('[weave/played]')
-    expect(stderr).toContain('they sound the same, except 8 notes moved as reported')
+    expect(stderr).toContain('they sound the same, except 8 notes that differ as reported')
   })
 
   it('says 1 when two scores do not sound the same', () => {

@@ -72,7 +72,7 @@ function proofWords({different, intended, notes}: PairProof): string {
   if (different > 0)
     return `${counted(different, 'note')} of ${notes.before} ${different === 1 ? 'sounds' : 'sound'} otherwise: see renotate prove`
   return intended > 0
-    ? `they sound the same, except ${counted(intended, 'note')} moved as reported`
+    ? `they sound the same, except ${counted(intended, 'note')} that differ as reported`
     : `they sound the same, all ${counted(notes.before, 'note')}`
 }
 

@@ -54,7 +54,7 @@ describe('the summary of a part', () => {
     )
   })
 
-  it('tells moved passages, and the proof that they moved as reported', async () => {
+  it('tells moved passages, and the proof that they that differ as reported', async () => {
     const high = {...after, measures: [start() + notes('C3 D3 E3 F3')]}
     const moved = {
       kind: 'moved',
@@ -63,7 +63,7 @@ describe('the summary of a part', () => {
     } as const
     const lines = await summary(before, high, {prove: true, report: {changes: [moved]}})
     expect(lines).toContain('octaves measure 1 sounds an octave higher')
-    expect(lines.at(-1)).toBe('proof   they sound the same, except 4 notes moved as reported')
+    expect(lines.at(-1)).toBe('proof   they sound the same, except 4 notes that differ as reported')
   })
 
   it('counts notes out of reach', async () => {
