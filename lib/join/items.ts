@@ -11,6 +11,8 @@ export interface PassageState {
   readonly slurs: Set<string>
   readonly wedges: Set<string>
   labelled: boolean
+  /** Which way the stems go, all of them, of a passage that stands beside rests. */
+  stem?: 'up' | 'down'
 }
 
 /** What a passage has in one measure: the guest's measure as the host's player reads it, and the part of it that is meant. */
@@ -46,6 +48,14 @@ export interface Item {
   readonly height?: number
   /** `at`: where it is put, which for a direction may be before or after its own place. */
   print(style: HostStyle, at: number): string
+}
+
+/** One voice of a piece. */
+export interface Strand {
+  readonly piece: Piece
+  readonly items: readonly Item[]
+  /** In place of the host's rests, if that can be; else in a voice of its own. */
+  readonly inPlace: boolean
 }
 
 /** The guest's items of one voice in a piece, in the order of the document; its rests also outside of the piece. */

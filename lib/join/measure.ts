@@ -1,18 +1,18 @@
 import type {Measure} from '../musicxml/measure.ts'
 import {readMeasure} from '../musicxml/measure.ts'
-import {stepsAbove} from '../pitch/pitch.ts'
-import {applyEdits, insertAfter, insertBefore, marginBefore, setText} from '../xml/edit.ts'
+import {applyEdits, insertAfter, insertBefore, marginBefore} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
-import {child, childNumber} from '../xml/element.ts'
+import {childNumber} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
 import {commonDivisions, hasOneDivision, scaled, stateDivisions} from './divisions.ts'
-import {applyWithin, isNone} from './guest-note.ts'
+import {applyWithin} from './guest-note.ts'
 import {divisionsAtStart, itemsOf, labelItem, linesOf} from './items.ts'
-import type {HostStyle, Item, Piece} from './items.ts'
+import type {HostStyle, Item, Piece, Strand} from './items.ts'
 import type {Mark} from './passage.ts'
 import {fillRun, printBeside, runsOf} from './run.ts'
 import type {Run} from './run.ts'
 import {missingSigns} from './signs.ts'
+import {restsAside, stemOf, stemsAgainst} from './stems.ts'
 
 export interface JoinOptions {
   /** The divisions that the part has stated last. */
@@ -26,14 +26,6 @@ export interface JoinOptions {
 export interface JoinedMeasure {
   readonly text: string
   readonly divisions: number
-}
-
-/** One voice of a piece. */
-interface Strand {
-  readonly piece: Piece
-  readonly items: readonly Item[]
-  /** In place of the host's rests, if that can be; else in a voice of its own. */
-  readonly inPlace: boolean
 }
 
 /**
@@ -71,7 +63,7 @@ export function joinMeasure(
   const edits: Edit[] = [...filled]
   for (const each of root.children) if (!isFilled(each)) edits.push(...scaled(text, each, factor))
   const stem = stemOf(host, beside)
-  if (stem) edits.push(...stemsAgainst(host, stem, isFilled))
+  if (stem) edits.push(...stemsAgainst(host, stem, isFilled), ...restsAside(host, beside, stem))
   if (divisions !== stated || factor !== 1) edits.push(stateDivisions(host, divisions))
   for (const mark of marks) edits.push(...printMark(host, mark, style))
   const end = root.children.findLast(({name}) => name !== 'barline')?.end ?? root.contentEnd
@@ -141,36 +133,6 @@ function place(
   // All or none: music that stands partly in place and partly beside cannot be read.
   if (filled.length < edits.length) return {filled: [], beside: strands}
   return {filled, beside: strands.filter((strand) => !wanted.includes(strand))}
-}
-
-/**
- * Which way the stems of a guest go that stands beside the host, whose stems go the other way: up, unless it lies lower
- * (renotation-rules Q4).
- */
-function stemOf(host: Measure, beside: readonly Strand[]): 'up' | 'down' | undefined {
-  const [first] = beside
-  if (!first) return undefined
-  const own = host.notes.flatMap(({written}) => (written ? [stepsAbove(written)] : []))
-  const others = first.items.flatMap(({height}) => height ?? [])
-  if (own.length === 0) return 'up'
-  const away = meanOf(others) - meanOf(own)
-  if (away !== 0) return away > 0 ? 'up' : 'down'
-  return first.piece.passage.manner === 'played' ? 'down' : 'up'
-}
-
-function meanOf(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length)
-}
-
-function stemsAgainst(
-  host: Measure,
-  guest: 'up' | 'down',
-  isFilled: (element: Element) => boolean,
-): Edit[] {
-  return host.notes.flatMap(({kind, element}) => {
-    const stem = kind === 'pitched' && !isFilled(element) ? child(element, 'stem') : undefined
-    return stem && !isNone(host.text, stem) ? [setText(stem, guest === 'up' ? 'down' : 'up')] : []
-  })
 }
 
 function isIn({from, to}: Run, {kind, at, until}: Item): boolean {
