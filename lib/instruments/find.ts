@@ -60,22 +60,22 @@ export function listInstruments(words = ''): readonly Instrument[] {
  */
 export function findNotation(words: string): Search<Notation> {
   const id = words.trim().toLowerCase()
-  const exact = notations.find((notation) => notation.id === id)
+  const exact = notations().find((notation) => notation.id === id)
   if (exact) return {kind: 'one', found: exact, others: []}
-  const ranked = notations
+  const ranked = notations()
     .map((notation) => ({notation, text: notationText(notation)}))
     .filter(({text}) => mentions(text, words))
     .toSorted((a, b) => score(a.notation) - score(b.notation) || a.text.length - b.text.length)
     .map(({notation}) => notation)
   const [first] = ranked
   if (first) return decide(ranked, ranked.filter((other) => score(other) === score(first)).length)
-  const ids = notations.map((notation) => [notation.id, notation] as const)
+  const ids = notations().map((notation) => [notation.id, notation] as const)
   return {kind: 'none', nearest: nearest(id, ids)}
 }
 
 /** All notations, or those that the words may mean and those of the instruments that they may mean. */
 export function listNotations(words = ''): readonly Notation[] {
-  if (words.trim() === '') return notations
+  if (words.trim() === '') return notations()
   const search = findInstrument(words)
   const meant = search.kind === 'one' ? [search.found] : valuesOf(search)
   return [...new Set([...valuesOf(findNotation(words)), ...meant.flatMap(notationsOf)])]

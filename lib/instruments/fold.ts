@@ -59,12 +59,13 @@ export function foldName(name: string): FoldedName {
 
 /** Words with the point that may follow: `B.` abbreviates a word where `B` names a key. */
 function tokensOf(name: string): readonly string[] {
-  const lower = name.toLowerCase()
-  const plain = /^[a-z0-9 .,()-]*$/.test(lower) ? lower : withoutSigns(lower)
-  return plain.match(/[\p{L}\p{N}]+\.?/gu) ?? []
+  return foldSigns(name).match(/[\p{L}\p{N}]+\.?/gu) ?? []
 }
 
-function withoutSigns(lower: string): string {
+/** Lower case without accents; what is left of one line does not depend on the others. */
+export function foldSigns(text: string): string {
+  const lower = text.toLowerCase()
+  if (/^[a-z0-9 .,()-]*$/.test(lower)) return lower
   return lower
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')

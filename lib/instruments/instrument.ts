@@ -7,7 +7,7 @@ import type {Range} from '../staff/range.ts'
 import {instrumentTable} from './data/instruments.ts'
 import {labelTable} from './data/labels.ts'
 import {remarkTable} from './data/remarks.ts'
-import {must, readTable, withoutEmpty, wordsOf} from './table.ts'
+import {lazily, must, readLines, readTable, withoutEmpty, wordsOf} from './table.ts'
 
 export type Language = 'en' | 'fr' | 'de' | 'it' | 'es' | 'nl'
 
@@ -97,36 +97,61 @@ export function instrumentById(id: string): Instrument | undefined {
 }
 
 function readInstruments(): readonly Instrument[] {
-  const labels = readLabels()
-  const remarks = readRemarks()
   const columns =
     'id|builtIn|family|transposition|clefs|pro|tutti|student|keySignature|sound|midi|modern|cover'
-  return readTable(instrumentTable, columns).map(
-    ([id = '', builtIn, family, transposition = '', clefList = '', ...rest]) => {
-      const [pro, tutti, student, keySignature, sound = '', midi, modern, cover = ''] = rest
-      const clefs = wordsOf(clefList).map((text) => must(parseClef(text), text))
-      return {
-        id,
-        family: family as Family,
-        ...(builtIn && {builtIn}),
-        labels: must(labels.get(id), id) as Readonly<Record<Language, Label>>,
-        transposition: must(parseInterval(transposition), transposition),
-        clef: must(clefs[0], clefList),
-        clefs,
-        ranges: {
-          ...(pro && {pro: readRange(pro)}),
-          ...(tutti && {tutti: readRange(tutti)}),
-          ...(student && {student: readRange(student)}),
-        },
-        keySignature: keySignature as KeySignatureHabit,
-        sound,
-        ...(midi && {midiProgram: Number(midi)}),
-        ...(modern && {modernNotation: modern}),
-        cover: wordsOf(cover),
-        ...must(remarks.get(id), id),
-      }
+  return readTable(instrumentTable, columns).map(readInstrument)
+}
+
+/** What takes time to read is read when it is first asked for: most runs are about one instrument. */
+function readInstrument([
+  id = '',
+  builtIn,
+  family,
+  transposition = '',
+  clefList = '',
+  ...rest
+]: readonly string[]): Instrument {
+  const [pro, tutti, student, keySignature, sound = '', midi, modern, cover = ''] = rest
+  const labels = lazily(() => readLabels(id))
+  const interval = lazily(() => must(parseInterval(transposition), transposition))
+  const clefs = lazily(() => wordsOf(clefList).map((text) => must(parseClef(text), text)))
+  const ranges = lazily(() => ({
+    ...(pro && {pro: readRange(pro)}),
+    ...(tutti && {tutti: readRange(tutti)}),
+    ...(student && {student: readRange(student)}),
+  }))
+  const remarks = lazily(() => readRemarks(id))
+  return {
+    id,
+    family: family as Family,
+    ...(builtIn && {builtIn}),
+    get labels() {
+      return labels()
     },
-  )
+    get transposition() {
+      return interval()
+    },
+    get clef() {
+      return must(clefs()[0], clefList)
+    },
+    get clefs() {
+      return clefs()
+    },
+    get ranges() {
+      return ranges()
+    },
+    keySignature: keySignature as KeySignatureHabit,
+    sound,
+    ...(midi && {midiProgram: Number(midi)}),
+    ...(modern && {modernNotation: modern}),
+    cover: wordsOf(cover),
+    get remarks() {
+      return remarks().remarks
+    },
+    get sources() {
+      return remarks().sources
+    },
+  }
 }
 
 function readRange(text: string): Range {
@@ -134,45 +159,33 @@ function readRange(text: string): Range {
   return {low: must(parsePitch(low), text), high: must(parsePitch(high), text)}
 }
 
-function readRemarks(): ReadonlyMap<string, Pick<Instrument, 'remarks' | 'sources'>> {
+function readRemarks(id: string): Pick<Instrument, 'remarks' | 'sources'> {
   const columns =
     'id|clefChanges|weakRegisters|era|coverNote|remark|transpositionSource|rangeSource|studentSource|coverSource'
-  return new Map(
-    readTable(remarkTable, columns).map(
-      ([id = '', clefChanges, weakRegisters, era, cover, general, ...sources]) => {
-        const [transposition, range, student, coverSource] = sources
-        return [
-          id,
-          {
-            remarks: withoutEmpty({clefChanges, weakRegisters, era, cover, general}),
-            sources: withoutEmpty({transposition, range, student, cover: coverSource}),
-          },
-        ]
-      },
-    ),
-  )
+  const [cells] = readLines(remarkTable, columns, id)
+  const [, clefChanges, weakRegisters, era, cover, general, ...sources] = must(cells, id)
+  const [transposition, range, student, coverSource] = sources
+  return {
+    remarks: withoutEmpty({clefChanges, weakRegisters, era, cover, general}),
+    sources: withoutEmpty({transposition, range, student, cover: coverSource}),
+  }
 }
 
-function readLabels(): ReadonlyMap<string, Partial<Record<Language, Label>>> {
+function readLabels(id: string): Instrument['labels'] {
   const columns = 'id|language|name|plural|abbreviation|nameSource|pluralSource|abbreviationSource'
-  const labels = new Map<string, Partial<Record<Language, Label>>>()
-  for (const [
-    id = '',
-    language,
-    name = '',
-    plural = '',
-    abbreviation = '',
-    ...sources
-  ] of readTable(labelTable, columns)) {
+  const labels: Partial<Record<Language, Label>> = {}
+  for (const [, language, name = '', plural = '', abbreviation = '', ...sources] of readLines(
+    labelTable,
+    columns,
+    id,
+  )) {
     const [nameSource = '', pluralSource = '', abbreviationSource = ''] = sources
-    const label = labels.get(id) ?? {}
-    label[language as Language] = {
+    labels[language as Language] = {
       name,
       plural,
       abbreviation,
       sources: {name: nameSource, plural: pluralSource, abbreviation: abbreviationSource},
     }
-    labels.set(id, label)
   }
-  return labels
+  return labels as Instrument['labels']
 }

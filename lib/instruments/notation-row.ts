@@ -6,7 +6,7 @@ import {parseClef} from '../staff/clef.ts'
 import type {Clef} from '../staff/clef.ts'
 import {rowTable} from './data/notation-rows.ts'
 import type {KeySignatureHabit} from './instrument.ts'
-import {must, readTable, withoutEmpty, wordsOf} from './table.ts'
+import {lazily, must, readLines, readTable, withoutEmpty, wordsOf} from './table.ts'
 
 /** The octave sign that is often printed with a clef; `8vb` is an octave lower, `15ma` two octaves higher. */
 export type OctaveMark = '8va' | '8vb' | '15ma' | '15mb'
@@ -38,7 +38,18 @@ export interface NotationRow {
 }
 
 /** All rows: the modern one of each pitched instrument first, then chapter by chapter. */
-export const notationRows: readonly NotationRow[] = /* @__PURE__ */ readRows()
+export const notationRows: () => readonly NotationRow[] = /* @__PURE__ */ lazily(() =>
+  readTable(rowTable, COLUMNS).map(readRow),
+)
+
+/** The row with exactly that id. */
+export function notationRowById(id: string): NotationRow | undefined {
+  const [cells] = readLines(rowTable, COLUMNS, id)
+  return cells && readRow(cells)
+}
+
+const COLUMNS =
+  'id|group|instruments|clef|mark|interval|keySignature|confidence|examples|context|source|remark'
 
 /** The octaves of a mark, up is positive. */
 export function octavesOf(mark: OctaveMark): number {
@@ -55,25 +66,27 @@ export function examplesOf(
   })
 }
 
-function readRows(): readonly NotationRow[] {
-  const columns =
-    'id|group|instruments|clef|mark|interval|keySignature|confidence|examples|context|source|remark'
-  return readTable(rowTable, columns).map(
-    ([id = '', group = '', players = '', clef = '', mark, interval = '', ...rest]) => {
-      const [keySignature, confidence, examples = '', context, source = '', remark] = rest
-      return {
-        id,
-        group,
-        instruments: wordsOf(players),
-        clef: must(parseClef(clef), clef),
-        ...(mark && {octaveMark: mark as OctaveMark}),
-        interval: must(parseInterval(interval), interval),
-        keySignature: keySignature as KeySignatureHabit,
-        confidence: confidence as Confidence,
-        examples: wordsOf(examples),
-        source,
-        ...withoutEmpty({context, remark}),
-      }
-    },
-  )
+function readRow([
+  id = '',
+  group = '',
+  players = '',
+  clef = '',
+  mark,
+  interval = '',
+  ...rest
+]: readonly string[]): NotationRow {
+  const [keySignature, confidence, examples = '', context, source = '', remark] = rest
+  return {
+    id,
+    group,
+    instruments: wordsOf(players),
+    clef: must(parseClef(clef), clef),
+    ...(mark && {octaveMark: mark as OctaveMark}),
+    interval: must(parseInterval(interval), interval),
+    keySignature: keySignature as KeySignatureHabit,
+    confidence: confidence as Confidence,
+    examples: wordsOf(examples),
+    source,
+    ...withoutEmpty({context, remark}),
+  }
 }

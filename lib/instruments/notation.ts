@@ -5,9 +5,9 @@ import type {Clef} from '../staff/clef.ts'
 import {groupTable, moreClefsTable} from './data/notation-groups.ts'
 import {instrumentById, instruments} from './instrument.ts'
 import type {Instrument, KeySignatureHabit} from './instrument.ts'
-import {notationRows, octavesOf} from './notation-row.ts'
+import {notationRowById, notationRows, octavesOf} from './notation-row.ts'
 import type {Confidence, NotationRow, OctaveMark} from './notation-row.ts'
-import {must, readTable, wordsOf} from './table.ts'
+import {lazily, must, readLines, readTable, wordsOf} from './table.ts'
 
 /** What a notation means in one clef. `interval` is added to a note read literally in the plain clef. */
 export interface ClefReading {
@@ -58,11 +58,15 @@ export const concert: Notation = {
  * Every notation: `concert`, the modern one of each pitched instrument (its id ends in `.modern`), those made of
  * several rows because one part changes between their clefs (`horn.crook-f.old`), and each other row by itself.
  */
-export const notations: readonly Notation[] = /* @__PURE__ */ readNotations()
+export const notations: () => readonly Notation[] = /* @__PURE__ */ lazily(readNotations)
 
 /** The notation with exactly that id, which may be the id of a row. `findNotation` looks for words. */
 export function notationById(id: string): Notation | undefined {
-  return notations.find((notation) => notation.id === id)
+  const player = instruments.find(({modernNotation}) => modernNotation === id)
+  const row = player && notationRowById(id)
+  // The notation most often asked for is read without the others.
+  if (row) return modernNotation(player, row, moreRowsOf(id, notationRowById))
+  return notations().find((notation) => notation.id === id)
 }
 
 /**
@@ -94,7 +98,7 @@ export function intervalFor(notation: Notation, clef: Clef): Interval | undefine
  * one is left out. Empty for unpitched percussion.
  */
 export function notationsOf(instrument: Instrument): readonly Notation[] {
-  const own = notations.filter((notation) => notation.instruments.includes(instrument.id))
+  const own = notations().filter((notation) => notation.instruments.includes(instrument.id))
   const modern = own.filter(({id}) => id === instrument.modernNotation)
   const groups = own.filter(
     ({id, otherClefs}) => otherClefs === 'opening' && !id.endsWith('.modern'),
@@ -132,24 +136,42 @@ function includes(notation: Notation, other: Notation): boolean {
 }
 
 function readNotations(): readonly Notation[] {
-  const rows = new Map(notationRows.map((row) => [row.id, row]))
-  const rowsOf = (cell: string) => wordsOf(cell).map((id) => must(rows.get(id), id))
-  const moreClefs = new Map(
-    readTable(moreClefsTable, 'id|rows').map(([id = '', cell = '']) => [id, rowsOf(cell)]),
-  )
+  const rows = new Map(notationRows().map((row) => [row.id, row]))
   return [
     concert,
     ...instruments.flatMap((instrument) => {
       const row = rows.get(instrument.modernNotation ?? '')
-      return row ? [modernNotation(instrument, row, moreClefs.get(row.id) ?? [])] : []
+      return row
+        ? [
+            modernNotation(
+              instrument,
+              row,
+              moreRowsOf(row.id, (id) => rows.get(id)),
+            ),
+          ]
+        : []
     }),
     ...readTable(groupTable, 'id|name|rows').map(([id = '', name = '', cell = '']) =>
-      notationOf(id, name, rowsOf(cell), 'opening'),
+      notationOf(
+        id,
+        name,
+        wordsOf(cell).map((each) => must(rows.get(each), each)),
+        'opening',
+      ),
     ),
-    ...notationRows
+    ...notationRows()
       .filter((row) => row.group !== 'modern')
       .map((row) => notationOf(row.id, nameOf(row), [row], 'declared')),
   ]
+}
+
+/** What a modern notation says about other clefs than those of the instrument. */
+function moreRowsOf(
+  id: string,
+  rowById: (id: string) => NotationRow | undefined,
+): readonly NotationRow[] {
+  const [cells] = readLines(moreClefsTable, 'id|rows', id)
+  return wordsOf(cells?.[1] ?? '').map((each) => must(rowById(each), each))
 }
 
 function modernNotation(

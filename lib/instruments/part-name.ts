@@ -1,5 +1,6 @@
-import {foldName} from './fold.ts'
-import {instruments, LANGUAGES} from './instrument.ts'
+import {labelTable} from './data/labels.ts'
+import {foldName, foldSigns} from './fold.ts'
+import {LANGUAGES} from './instrument.ts'
 import type {Instrument, Language} from './instrument.ts'
 
 /** A name as it is printed: texts, and signs that a text font may not have. */
@@ -85,18 +86,20 @@ function valueOf(number: string): number {
  * over the others, since most names that look alike are English. Undefined when nothing is known.
  */
 export function languageOfName(name: string): Language | undefined {
-  const wanted = foldName(name).words.join(' ')
-  if (wanted === '') return undefined
-  // Folding is dear: only names with a word that begins alike are folded.
-  const initial = new RegExp(`(?:^|[^\\p{L}])(?:${wanted[0]}|[^\\x00-\\x7f])`, 'iu')
-  return LANGUAGES.find((language) =>
-    instruments.some(({labels}) => {
-      const label = labels[language]
-      return [label.name, label.plural, label.abbreviation].some(
-        (form) => initial.test(form) && foldName(form).words.join(' ') === wanted,
-      )
-    }),
-  )
+  const {words} = foldName(name)
+  if (words.length === 0) return undefined
+  const wanted = words.join(' ')
+  // Folding a name is dear: only those that hold all of the words are folded.
+  const lines = foldSigns(labelTable)
+    .split('\n')
+    .flatMap((line, index) => (words.every((word) => line.includes(word)) ? [index] : []))
+  const rows = labelTable.split('\n')
+  const languages = lines.map((index) => {
+    const [, language, ...forms] = rows[index]?.split('|') ?? []
+    const isNamed = forms.slice(0, 3).some((form) => foldName(form).words.join(' ') === wanted)
+    return isNamed ? language : undefined
+  })
+  return LANGUAGES.find((language) => languages.includes(language))
 }
 
 const SIGNS: Readonly<Record<string, string>> = {

@@ -15,6 +15,29 @@ export function readTable(text: string, columns: string): readonly (readonly str
     })
 }
 
+/** The cells of the lines of a table that begin with an id and stand together: as `readTable`, but of few lines. */
+export function readLines(
+  text: string,
+  columns: string,
+  id: string,
+): readonly (readonly string[])[] {
+  if (!text.startsWith(`\n${columns}\n`)) throw new TypeError(`the columns are not ${columns}`)
+  const start = text.indexOf(`\n${id}|`) + 1
+  if (start === 0) return []
+  let end = start
+  while (text.startsWith(`${id}|`, end)) end = text.indexOf('\n', end) + 1
+  return text
+    .slice(start, end - 1)
+    .split('\n')
+    .map((line) => line.split('|'))
+}
+
+/** A constant that is read when it is first asked for: most runs need one row of a table, not all of them. */
+export function lazily<Value>(read: () => Value): () => Value {
+  let known: {readonly value: Value} | undefined
+  return () => (known ??= {value: read()}).value
+}
+
 /** The words of a cell that holds several. */
 export function wordsOf(cell: string): readonly string[] {
   return cell === '' ? [] : cell.split(' ')

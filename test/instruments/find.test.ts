@@ -222,14 +222,14 @@ describe('findNotation', () => {
   })
 
   test('every id finds its notation', () => {
-    for (const {id} of notations) expect(told(findNotation(id))).toBe(`one ${id}`)
+    for (const {id} of notations()) expect(told(findNotation(id))).toBe(`one ${id}`)
   })
 })
 
 describe('lists', () => {
   test('without words there is everything', () => {
     expect(listInstruments()).toHaveLength(179)
-    expect(listNotations(' ')).toBe(notations)
+    expect(listNotations(' ')).toBe(notations())
   })
 
   test('with words there is what they may mean, best first', () => {

@@ -118,7 +118,7 @@ describe.skipIf(!hasTables)(
       const rows = readCsv(read('trade/conventions.csv'))
       expect(rows).toHaveLength(465)
       expect(
-        notationRows.map((row) => [
+        notationRows().map((row) => [
           row.id,
           row.group,
           row.instruments.join(';'),

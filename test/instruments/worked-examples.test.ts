@@ -25,7 +25,7 @@ function notes(text: string, interval: Interval): string {
 }
 
 function intervalOf(id: string): Interval {
-  const found = notationRows.find((row) => row.id === id)
+  const found = notationRows().find((row) => row.id === id)
   if (!found) throw new Error(`no row ${id}`)
   return found.interval
 }
@@ -98,7 +98,7 @@ test('the rule of the fifths: written to sounding moves a key by 7 × semitones 
 
 test('clefs of the examples are those of their rows', () => {
   for (const {id, convention, clef} of examples) {
-    const row = notationRows.find((each) => each.id === convention)
+    const row = notationRows().find((each) => each.id === convention)
     expect(row && formatClef(row.clef), id).toBe(clef)
   }
 })
