@@ -1,8 +1,16 @@
-import {createReadStream, createWriteStream, existsSync, readFileSync} from 'node:fs'
-import {mkdtemp, open, rename, rm} from 'node:fs/promises'
+import {
+  closeSync,
+  existsSync,
+  mkdtempSync,
+  openSync,
+  readFileSync,
+  readSync,
+  renameSync,
+  rmSync,
+  writeSync,
+} from 'node:fs'
 import {tmpdir} from 'node:os'
 import {dirname, join, basename} from 'node:path'
-import {pipeline} from 'node:stream/promises'
 import {packContainer, repackContainer} from '../lib/index.ts'
 import type {Source} from '../lib/index.ts'
 import {openScore} from '../lib/index.ts'
@@ -14,7 +22,22 @@ const CHUNK = 256 * 1024
 export async function openInput(path: string): Promise<Source> {
   const file = path === '-' ? await spool() : path
   if (!existsSync(file)) throw usageError(`there is no file ${path}`)
-  return () => createReadStream(file, {highWaterMark: CHUNK})
+  return () => readChunks(file)
+}
+
+/** The bytes of a file. They are waited for: nothing else is to be done meanwhile, and a stream would take longer. */
+async function* readChunks(file: string): AsyncGenerator<Uint8Array> {
+  const descriptor = openSync(file, 'r')
+  try {
+    for (;;) {
+      const chunk = new Uint8Array(CHUNK)
+      const length = readSync(descriptor, chunk)
+      if (length === 0) return
+      yield chunk.subarray(0, length)
+    }
+  } finally {
+    closeSync(descriptor)
+  }
 }
 
 /** The whole text of a small file beside the score: a report, a roster. */
@@ -25,10 +48,12 @@ export function readInput(path: string): string {
 
 /** Standard input comes once; it is kept in a temporary file until the program ends. */
 async function spool(): Promise<string> {
-  const folder = await mkdtemp(join(tmpdir(), 'renotate-'))
-  process.once('exit', () => void rm(folder, {recursive: true, force: true}))
+  const folder = mkdtempSync(join(tmpdir(), 'renotate-'))
+  process.once('exit', () => rmSync(folder, {recursive: true, force: true}))
   const file = join(folder, 'score')
-  await pipeline(process.stdin, createWriteStream(file))
+  const descriptor = openSync(file, 'wx')
+  for await (const bytes of process.stdin) writeAll(descriptor, bytes as Uint8Array)
+  closeSync(descriptor)
   return file
 }
 
@@ -50,17 +75,21 @@ export async function writeOutput(
   const packed = /\.mxl$/i.test(path) ? await pack(path, content, options.like) : content
   const temporary = join(dirname(path), `.${basename(path)}.${process.pid}.part`)
   try {
-    const file = await open(temporary, 'wx')
+    const descriptor = openSync(temporary, 'wx')
     try {
-      for await (const bytes of packed) await file.write(bytes)
+      for await (const bytes of packed) writeAll(descriptor, bytes)
     } finally {
-      await file.close()
+      closeSync(descriptor)
     }
-    await rename(temporary, path)
+    renameSync(temporary, path)
   } catch (error) {
-    await rm(temporary, {force: true})
+    rmSync(temporary, {force: true})
     throw error
   }
+}
+
+function writeAll(descriptor: number, bytes: Uint8Array): void {
+  for (let at = 0; at < bytes.length;) at += writeSync(descriptor, bytes, at)
 }
 
 async function pack(path: string, content: AsyncIterable<Uint8Array>, like: Source | undefined) {

@@ -62,7 +62,7 @@ export const notations: () => readonly Notation[] = /* @__PURE__ */ lazily(readN
 
 /** The notation with exactly that id, which may be the id of a row. `findNotation` looks for words. */
 export function notationById(id: string): Notation | undefined {
-  const player = instruments.find(({modernNotation}) => modernNotation === id)
+  const player = instruments.find((each) => each.modernNotation === id)
   const row = player && notationRowById(id)
   // The notation most often asked for is read without the others.
   if (row) return modernNotation(player, row, moreRowsOf(id, notationRowById))
