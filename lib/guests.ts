@@ -50,17 +50,16 @@ async function* rewrittenMeasures(
 ): AsyncGenerator<Measure, undefined> {
   let source = firstContext(id)
   let context = firstContext(id)
-  for await (const frame of cutFrames(score, (part) => (part === id ? 'read' : 'drop'))) {
-    if (frame.kind !== 'measure') continue
-    const measure = measureOf(frame, source, reading, () => {})
-    source = advance(source, measure)
-    const text = applyEdits(
-      measure.text,
-      editsOf(measure, plan, () => {}),
-    )
-    const rewritten = readMeasure({...measure, text}, context)
-    context = advance(context, rewritten)
-    yield rewritten
+  for await (const frames of cutFrames(score, (part) => (part === id ? 'read' : 'drop'))) {
+    for (const frame of frames) {
+      if (frame.kind !== 'measure') continue
+      const measure = measureOf(frame, source, reading, () => {})
+      source = advance(source, measure)
+      const edits = editsOf(measure, plan, () => {})
+      const rewritten = readMeasure({...measure, text: applyEdits(measure.text, edits)}, context)
+      context = advance(context, rewritten)
+      yield rewritten
+    }
   }
   return undefined
 }

@@ -19,7 +19,10 @@ import {editCredits} from './rules/credit.ts'
 import {editsOf, rules} from './rules/index.ts'
 import {editHeading} from './rules/heading.ts'
 import {editLayout} from './rules/layout.ts'
-import {cutFrames, measureOf, readAgreedKeys, readFacts, readingOf} from './score.ts'
+import {createExcerpt} from './excerpt.ts'
+import type {Excerpt} from './excerpt.ts'
+import {cutFrames, measureOf, readFacts, readingOf} from './score.ts'
+import {gatherKeys} from './score-keys.ts'
 import type {Score} from './score.ts'
 import {ensembleOf} from './survey/ensemble.ts'
 import {readFormer} from './survey/former.ts'
@@ -57,14 +60,22 @@ export async function* rewrite(
   const folds = parts.some(([, {fold}]) => fold !== undefined)
   const asksAll = folds || (job.joins?.size ?? 0) > 0
   const everybody = asksAll ? [...names.keys()].map((id) => [id, undefined] as const) : []
+  const rekeyed = parts.flatMap(([id, {for: instrument, to}]) => (instrument || to ? id : []))
+  const gathering = names.size > 1 ? gatherKeys(rekeyed) : undefined
+  // What is handed on unread has been seen by nobody, and the measures of a timewise score hold all parts.
+  const isPartOfIt = job.others === 'drop' && parts.length === job.parts.size
+  const excerpt =
+    isPartOfIt && score.header.form === 'partwise'
+      ? createExcerpt((part) => job.parts.has(part))
+      : undefined
   const facts = await readFacts(score, new Map([...everybody, ...readings]), report, {
     believing: true,
+    keys: gathering,
+    excerpt,
   })
   const ensemble = ensembleOf([...names.values()])
-  const keyless = parts.some(
-    ([id, {for: instrument, to}]) => (instrument || to) && isKeyless(facts.get(id)?.states ?? []),
-  )
-  const keys = keyless && names.size > 1 ? await readAgreedKeys(score) : undefined
+  const keyless = rekeyed.some((id) => isKeyless(facts.get(id)?.states ?? []))
+  const keys = keyless ? gathering?.keys() : undefined
   const tell = (told: Change[]) => (change: Change) => {
     told.push(change)
     changed(change)
@@ -104,7 +115,7 @@ export async function* rewrite(
     plans.set(id, await withHeading(plan, part, score, changes))
     for (const change of changes) changed(change)
   }
-  yield* write(score, job, {plans, joined, readings}, report)
+  yield* write(score, job, {plans, joined, readings, excerpt}, report)
 }
 
 /** The plan with what a cover part says of itself. */
@@ -145,12 +156,13 @@ interface Decided {
   readonly plans: ReadonlyMap<string, PartPlan>
   readonly joined: ReadonlyMap<string, JoinedPlan>
   readonly readings: ReadonlyMap<string, Reading | undefined>
+  readonly excerpt: Excerpt | undefined
 }
 
 async function* write(
   score: Score,
   job: Job,
-  {plans, joined, readings}: Decided,
+  {plans, joined, readings, excerpt}: Decided,
   report: Report,
 ): AsyncGenerator<Uint8Array> {
   const joiners = await openJoiners(score, joined, report)
@@ -162,28 +174,30 @@ async function* write(
     plans.has(part) ? 'read' : keeps(part) ? 'copy' : 'drop'
   let batch: Uint8Array[] = []
   let size = 0
-  for await (const frame of cutFrames(score, treat)) {
-    const plan = frame.part === undefined ? undefined : plans.get(frame.part)
-    let bytes = frame.bytes
-    if (frame.kind === 'header') {
-      const text = rewriteHeader(score.header, keeps, plans, report)
-      if (text !== score.header.text) bytes = encoder.encode(text)
-    } else if (frame.kind === 'measure' && plan) {
-      const context = contexts.get(plan.part) ?? firstContext(plan.part)
-      const measure = measureOf(frame, context, readings.get(plan.part), () => {})
-      contexts.set(plan.part, advance(context, measure))
-      const edits = editsOf(measure, plan, report)
-      const joiner = joiners.get(plan.part)
-      const text = applyEdits(measure.text, edits)
-      if (joiner) bytes = encoder.encode(await joiner.join({...measure, text}))
-      else if (edits.length > 0) bytes = encoder.encode(text)
-    }
-    batch.push(bytes)
-    size += bytes.length
-    if (size >= BATCH) {
-      yield encode(whole(batch, size))
-      batch = []
-      size = 0
+  for await (const frames of excerpt?.cut(score) ?? cutFrames(score, treat)) {
+    for (const frame of frames) {
+      const plan = frame.part === undefined ? undefined : plans.get(frame.part)
+      let bytes = frame.bytes
+      if (frame.kind === 'header') {
+        const text = rewriteHeader(score.header, keeps, plans, report)
+        if (text !== score.header.text) bytes = encoder.encode(text)
+      } else if (frame.kind === 'measure' && plan) {
+        const context = contexts.get(plan.part) ?? firstContext(plan.part)
+        const measure = measureOf(frame, context, readings.get(plan.part), () => {})
+        contexts.set(plan.part, advance(context, measure))
+        const edits = editsOf(measure, plan, report)
+        const joiner = joiners.get(plan.part)
+        const text = applyEdits(measure.text, edits)
+        if (joiner) bytes = encoder.encode(await joiner.join({...measure, text}))
+        else if (edits.length > 0) bytes = encoder.encode(text)
+      }
+      batch.push(bytes)
+      size += bytes.length
+      if (size >= BATCH) {
+        yield encode(whole(batch, size))
+        batch = []
+        size = 0
+      }
     }
   }
   if (size > 0) yield encode(whole(batch, size))

@@ -7,14 +7,13 @@ import {firstContext} from './musicxml/context.ts'
 import type {Header, ScorePart} from './musicxml/header.ts'
 import {readHeader} from './musicxml/header.ts'
 import {advance, placeOf, readMeasure} from './musicxml/measure.ts'
-import {stateAt} from './musicxml/in-force.ts'
 import type {Measure, Reading} from './musicxml/measure.ts'
 import {openSource, readBytes, toScoreError} from './musicxml/source.ts'
 import type {OpenSource, Source} from './musicxml/source.ts'
 import {describeInterval} from './pitch/interval.ts'
 import type {Interval} from './pitch/interval.ts'
-import {createKeyVotes} from './survey/agreed-keys.ts'
-import type {AgreedKey} from './survey/agreed-keys.ts'
+import type {Excerpt} from './excerpt.ts'
+import type {KeyGathering} from './score-keys.ts'
 import {createFacts} from './survey/facts.ts'
 import type {PartFacts} from './survey/facts.ts'
 import {createChecker} from './xml/check.ts'
@@ -45,28 +44,41 @@ export async function openScore(source: Source): Promise<Score> {
 /**
  * The first reading: judges the whole file, and gathers the facts of some parts (by id). Throws `ScoreError` at the first
  * fault in the XML. Reports what is odd about declared transpositions, and about the container. `believing` refuses a part
- * whose declarations contradict each other and that no reading settles.
+ * whose declarations contradict each other and that no reading settles. `keys` and `excerpt` are filled on the way.
  */
 export async function readFacts(
   score: Score,
   wanted: ReadonlyMap<string, Reading | undefined>,
   report: Report,
-  options: {readonly believing?: boolean} = {},
+  options: {
+    readonly believing?: boolean
+    readonly keys?: KeyGathering | undefined
+    readonly excerpt?: Excerpt | undefined
+  } = {},
 ): Promise<ReadonlyMap<string, PartFacts>> {
   const {container} = score.open
   if (container?.doubt) report(container.doubt)
   const builders = new Map([...wanted].map(([part, reading]) => [part, createFacts(part, reading)]))
   const tell = once(report)
   const checker = createChecker()
-  const framer = new Framer({treat: (part) => (builders.has(part) ? 'read' : 'drop')})
+  const {keys, excerpt} = options
+  const framer = new Framer({
+    treat: (part) => (builders.has(part) || keys?.isOpen() ? 'read' : 'drop'),
+  })
   const take = (frames: readonly Frame[]): void => {
     for (const frame of frames) {
-      const builder = frame.kind === 'measure' ? builders.get(frame.part ?? '') : undefined
-      if (!builder) continue
+      excerpt?.add(frame)
+      if (frame.kind !== 'measure') continue
+      const builder = builders.get(frame.part ?? '')
+      if (!builder) {
+        keys?.pass(frame, (each, context) => measureOf(each, context, undefined, () => {}))
+        continue
+      }
       const reading = wanted.get(frame.part ?? '')
       const measure = measureOf(frame, builder.context(), reading, tell)
       if (options.believing && !reading) refuseContradiction(score, measure)
       builder.add(measure)
+      keys?.add(measure)
     }
   }
   await guard(async () => {
@@ -94,53 +106,16 @@ export async function* readMeasures(
 ): AsyncGenerator<Measure> {
   const contexts = new Map<string, Context>()
   const tell = once(report)
-  for await (const frame of cutFrames(score, (part) => (isWanted(part) ? 'read' : 'drop'))) {
-    if (frame.kind !== 'measure' || frame.part === undefined) continue
-    const context = contexts.get(frame.part) ?? firstContext(frame.part)
-    const measure = measureOf(frame, context, reading, tell)
-    if (!reading) refuseContradiction(score, measure)
-    contexts.set(frame.part, advance(context, measure))
-    yield measure
-  }
-}
-
-/** What the parts of a score say about its keys. */
-export interface ScoreKeys {
-  readonly agreed: readonly AgreedKey[]
-  /** No part prints a signature, though some would need one: the score is in open key. */
-  readonly open: boolean
-}
-
-/** The keys on which the parts agree: reads the whole score, but only measures in which something at the staff's head changes. */
-export async function readAgreedKeys(score: Score): Promise<ScoreKeys> {
-  const votes = createKeyVotes()
-  const contexts = new Map<string, Context>()
-  for await (const frame of cutFrames(score, () => 'read')) {
-    if (frame.kind !== 'measure' || frame.part === undefined) continue
-    const context = contexts.get(frame.part) ?? firstContext(frame.part)
-    if (!includesText(frame.bytes, '<attributes')) {
-      contexts.set(frame.part, {...context, measureIndex: context.measureIndex + 1})
-      continue
+  for await (const frames of cutFrames(score, (part) => (isWanted(part) ? 'read' : 'drop'))) {
+    for (const frame of frames) {
+      if (frame.kind !== 'measure' || frame.part === undefined) continue
+      const context = contexts.get(frame.part) ?? firstContext(frame.part)
+      const measure = measureOf(frame, context, reading, tell)
+      if (!reading) refuseContradiction(score, measure)
+      contexts.set(frame.part, advance(context, measure))
+      yield measure
     }
-    const measure = measureOf(frame, context, undefined, () => {})
-    contexts.set(frame.part, advance(context, measure))
-    const [first] = measure.attributes
-    if (first) votes.add(measure, stateAt(measure, 1, first.onset))
   }
-  return {agreed: votes.agreed(), open: votes.isOpen()}
-}
-
-function includesText(bytes: Uint8Array, text: string): boolean {
-  for (
-    let at = bytes.indexOf(text.charCodeAt(0));
-    at >= 0;
-    at = bytes.indexOf(text.charCodeAt(0), at + 1)
-  ) {
-    let length = 1
-    while (length < text.length && bytes[at + length] === text.charCodeAt(length)) length++
-    if (length === text.length) return true
-  }
-  return false
 }
 
 /** How a notation overrides what a file declares, clef by clef. */
@@ -168,15 +143,15 @@ export function findPart(header: Header, wanted: string): ScorePart {
   throw scoreError('part/unknown', `there is no one part “${wanted}”; the parts are ${known}`)
 }
 
-/** The frames of a score, in order. Throws `ScoreError`. */
+/** The frames of a score, in order, chunk by chunk. Throws `ScoreError`. */
 export async function* cutFrames(
   score: Score,
   treat: (part: string) => Treatment,
-): AsyncGenerator<Frame> {
+): AsyncGenerator<readonly Frame[]> {
   const framer = new Framer({treat})
   try {
-    for await (const bytes of readBytes(score.open)) yield* framer.push(bytes)
-    yield* framer.end()
+    for await (const bytes of readBytes(score.open)) yield framer.push(bytes)
+    yield framer.end()
   } catch (error) {
     throw toScoreError(error)
   }

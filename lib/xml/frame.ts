@@ -67,6 +67,8 @@ export class Framer {
   #start = 0
   #line = 1
   #lineEnd = LINE_FEED
+  /** Where the first bytes after the header stand, when some were left out. */
+  #leap: readonly [start: number, line: number] | undefined
 
   constructor(options: FramerOptions = {}) {
     this.#treat = options.treat ?? (() => 'read')
@@ -88,6 +90,16 @@ export class Framer {
     while (this.#step(frames));
     if (window.bytes.length > window.from + this.#limit) throw this.#tooLarge()
     return frames
+  }
+
+  /**
+   * The next bytes stand at another place: between parts some were left out. Throws `SyntaxError` in the midst of something.
+   */
+  leap(start: number, line: number): void {
+    const isBetween = this.#state === 'between' && this.#window.from === this.#window.bytes.length
+    if (isBetween) [this.#start, this.#line] = [start, line]
+    else if (this.#state === 'header') this.#leap = [start, line]
+    else if (start > 0) throw syntaxError('parts are not where they were', this.#line)
   }
 
   /** The last frames. Throws `SyntaxError` when the score is not complete. */
@@ -150,7 +162,7 @@ export class Framer {
   }
 
   #openOuter(frames: Frame[], start: number, end: number, closed: boolean): void {
-    if (this.#state === 'header') this.#emit(frames, 'header', this.#headerEnd)
+    if (this.#state === 'header') this.#emitHeader(frames)
     if (this.#form === 'timewise') {
       this.#measure = readAttribute(this.#window.bytes, start, end, 'number')
       this.#treatment = 'read'
@@ -209,8 +221,13 @@ export class Framer {
   }
 
   #closeScore(frames: Frame[]): void {
-    if (this.#state === 'header') this.#emit(frames, 'header', this.#headerEnd)
+    if (this.#state === 'header') this.#emitHeader(frames)
     this.#state = 'footer'
+  }
+
+  #emitHeader(frames: Frame[]): void {
+    this.#emit(frames, 'header', this.#headerEnd)
+    if (this.#leap) [this.#start, this.#line] = this.#leap
   }
 
   /** Hands out the bytes up to `end`, unless their part is dropped. */

@@ -70,6 +70,23 @@ function declarationEnd(bytes: Uint8Array, from: number): number {
   return -1
 }
 
+/** A search for ASCII text: gives its first place at or after `from`, or -1. */
+export function searchText(text: string): (bytes: Uint8Array, from: number) => number {
+  const pattern = new TextEncoder().encode(text)
+  const last = pattern.length - 1
+  // Horspool: how far the pattern may jump when this byte stands under its last one. Looks at few of the bytes only.
+  const jump = new Uint8Array(256).fill(pattern.length)
+  for (let i = 0; i < last; i++) jump[pattern[i] as number] = last - i
+  return (bytes, from) => {
+    for (let i = from + last; i < bytes.length; i += jump[bytes[i] as number] as number) {
+      let k = last
+      while (k >= 0 && bytes[i - last + k] === pattern[k]) k--
+      if (k < 0) return i - last
+    }
+    return -1
+  }
+}
+
 /** Whether the bytes from `at` on are this ASCII text. */
 export function startsWith(bytes: Uint8Array, at: number, text: string): boolean {
   for (let i = 0; i < text.length; i++) if (bytes[at + i] !== text.charCodeAt(i)) return false

@@ -1,4 +1,4 @@
-import {LESS, endsName, markupEnd} from './scan.ts'
+import {LESS, endsName, markupEnd, searchText} from './scan.ts'
 
 /** The part of a byte stream that is still needed, and how far it is understood. Positions are indices into `bytes`. */
 export interface Window {
@@ -120,21 +120,14 @@ function seek(search: Search, bytes: Uint8Array, from: number): number {
 
 /** Looks for the end tag of one element name: `</measure>` or `</measure >`, not `</measure-style>`. */
 function searchEndTag(name: string): Search {
-  const pattern = new TextEncoder().encode(`</${name}`)
-  const last = pattern.length - 1
-  // Horspool: how far the pattern may jump when this byte stands under its last one. Looks at every sixth to ninth byte only.
-  const jump = new Uint8Array(256).fill(pattern.length)
-  for (let i = 0; i < last; i++) jump[pattern[i] as number] = last - i
+  const {length} = `</${name}`
+  const search = searchText(`</${name}`)
   const find = (bytes: Uint8Array, from: number): number => {
-    const end = bytes.length - 1
-    for (let i = from + last; i < end; i += jump[bytes[i] as number] as number) {
-      let k = last
-      while (k >= 0 && bytes[i - last + k] === pattern[k]) k--
-      if (k < 0 && endsName(bytes[i + 1] as number)) return i - last
-    }
-    return -1
+    let at = search(bytes, from)
+    while (at >= 0 && !endsName(bytes[at + length] as number)) at = search(bytes, at + 1)
+    return at
   }
-  return {find, overlap: pattern.length, at: 0, hit: false}
+  return {find, overlap: length, at: 0, hit: false}
 }
 
 /** Looks for `<!` (comment, CDATA section, document type) or `<?` (processing instruction). */
