@@ -266,12 +266,10 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   throw error
 })
 
-try {
-  await program.parseAsync()
-} catch (error) {
+program.parseAsync().catch((error: unknown) => {
   if (isScoreError(error) || isUsageError(error)) fail(error.message)
   else if (error instanceof Error && 'exitCode' in error)
     process.exitCode = error.exitCode === 0 ? 0 : 2
   else if (error instanceof Error && 'syscall' in error) fail(error.message)
   else throw error
-}
+})

@@ -1,8 +1,8 @@
 // Builds dist: the library as modules with their types, the command line bundled to few files so that it starts fast.
 import {execFileSync} from 'node:child_process'
-import {chmodSync, readFileSync, rmSync} from 'node:fs'
+import {chmodSync, readFileSync, readdirSync, rmSync, writeFileSync} from 'node:fs'
 import {fileURLToPath} from 'node:url'
-import {build} from 'esbuild'
+import {build, transform} from 'esbuild'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
 process.chdir(root)
@@ -35,11 +35,12 @@ function wordsOf(list) {
   return list.split(',').flatMap((word) => word.trim() || [])
 }
 
+const minify = !process.env.RENOTATE_PLAIN
 await build({
   entryPoints: ['cli/main.ts'],
   bundle: true,
   splitting: true,
-  minify: !process.env.RENOTATE_PLAIN,
+  minify,
   platform: 'node',
   target: 'node20',
   format: 'esm',
@@ -47,9 +48,22 @@ await build({
   external: ['verovio'],
   plugins: [direct],
   logLevel: 'warning',
-  // Bundled CommonJS packages ask for Node's modules by `require`.
-  banner: {
-    js: "#!/usr/bin/env node\nimport {createRequire as makeRequire} from 'node:module'; const require = makeRequire(import.meta.url);",
-  },
 })
+// Node needs a millisecond for each ES module, and four to begin with them; the bundler cannot split CommonJS itself.
+for (const file of readdirSync('dist/cli')) {
+  // Packages that are not bundled may be ES modules.
+  const module = readFileSync(`dist/cli/${file}`, 'utf8').replace(
+    /\bimport\((?="\w)/g,
+    'importPackage(',
+  )
+  const {code} = await transform(module, {
+    format: 'cjs',
+    target: 'node20',
+    minify,
+    supported: {'dynamic-import': false},
+  })
+  const script = code.replaceAll('importPackage(', 'import(')
+  writeFileSync(`dist/cli/${file}`, file === 'main.js' ? `#!/usr/bin/env node\n${script}` : script)
+}
+writeFileSync('dist/cli/package.json', '{"type": "commonjs"}\n')
 chmodSync('dist/cli/main.js', 0o755)
