@@ -31,6 +31,18 @@ const direct = {
   },
 }
 
+/** The reader of command lines loads what it would need for commands that are programs; there are none. */
+const absent = {
+  name: 'absent',
+  setup({onResolve, onLoad}) {
+    onResolve({filter: /^node:child_process$/}, () => ({
+      path: 'child_process',
+      namespace: 'absent',
+    }))
+    onLoad({filter: /./, namespace: 'absent'}, () => ({contents: 'module.exports = {}'}))
+  },
+}
+
 function wordsOf(list) {
   return list.split(',').flatMap((word) => word.trim() || [])
 }
@@ -46,7 +58,7 @@ await build({
   format: 'esm',
   outdir: 'dist/cli',
   external: ['verovio'],
-  plugins: [direct],
+  plugins: [direct, absent],
   logLevel: 'warning',
 })
 // Node needs a millisecond for each ES module, and four to begin with them; the bundler cannot split CommonJS itself.

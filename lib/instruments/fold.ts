@@ -59,16 +59,24 @@ export function foldName(name: string): FoldedName {
 
 /** Words with the point that may follow: `B.` abbreviates a word where `B` names a key. */
 function tokensOf(name: string): readonly string[] {
-  return foldSigns(name).match(/[\p{L}\p{N}]+\.?/gu) ?? []
+  const lower = name.toLowerCase()
+  // Classes of Unicode are slow to begin with; most names need none.
+  if (/^[a-z0-9 .,()-]*$/.test(lower)) return lower.match(/[a-z0-9]+\.?/g) ?? []
+  return withoutSigns(lower).match(/[\p{L}\p{N}]+\.?/gu) ?? []
 }
 
-/** Lower case without accents; what is left of one line does not depend on the others. */
-export function foldSigns(text: string): string {
-  const lower = text.toLowerCase()
-  if (/^[a-z0-9 .,()-]*$/.test(lower)) return lower
-  return lower
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
+function withoutSigns(lower: string): string {
+  return spellOut(lower.normalize('NFKD').replace(/\p{M}/gu, ''))
+}
+
+/** Latin letters as `foldName` has them, of a long text whose lines stay lines. */
+export function foldLatin(text: string): string {
+  const letters = text.toLowerCase().normalize('NFKD')
+  return spellOut(letters.replace(/[\u0300-\u036f]/g, ''))
+}
+
+function spellOut(letters: string): string {
+  return letters
     .replace(/ß/g, 'ss')
     .replace(/œ/g, 'oe')
     .replace(/['’‘ʼ`]/g, '')

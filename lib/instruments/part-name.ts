@@ -1,5 +1,5 @@
 import {labelTable} from './data/labels.ts'
-import {foldName, foldSigns} from './fold.ts'
+import {foldName, foldLatin} from './fold.ts'
 import {LANGUAGES} from './instrument.ts'
 import type {Instrument, Language} from './instrument.ts'
 
@@ -90,7 +90,7 @@ export function languageOfName(name: string): Language | undefined {
   if (words.length === 0) return undefined
   const wanted = words.join(' ')
   // Folding a name is dear: only those that hold all of the words are folded.
-  const lines = foldSigns(labelTable)
+  const lines = foldLatin(labelTable)
     .split('\n')
     .flatMap((line, index) => (words.every((word) => line.includes(word)) ? [index] : []))
   const rows = labelTable.split('\n')

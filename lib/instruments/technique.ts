@@ -69,16 +69,18 @@ export function familyOfTechniques(ids: Iterable<string>): Family | undefined {
 /** Reads the techniques that words name, in six languages, from left to right; the longest form counts. */
 export function techniqueReader(): (text: string) => readonly TechniqueWord[] {
   const forms = readForms()
-  const inside = forms.filter(({whole}) => !whole)
-  const pattern = inside.map((form) => `(${form.pattern})`).join('|')
-  const anywhere = new RegExp(`(?<![\\p{L}\\p{N}])(?:${pattern})(?![\\p{L}\\p{N}])`, 'gu')
-  const alone = forms
-    .filter(({whole}) => whole)
-    .map((form) => ({id: form.id, expression: new RegExp(`^${form.pattern}$`, 'u')}))
   return (text) => {
     const folded = foldText(text)
-    const only = alone.find(({expression}) => expression.test(folded.trim()))
+    // Most words are about other things, and an expression of all forms takes longer to make than many a part to read.
+    const possible = forms.filter((form) => mayBeIn(folded, form))
+    const only = possible.find(
+      (form) => form.whole && new RegExp(`^${patternOf(form)}$`, 'u').test(folded.trim()),
+    )
     if (only) return [{id: only.id, start: 0, end: text.length}]
+    const inside = possible.filter(({whole}) => !whole)
+    if (inside.length === 0) return []
+    const pattern = inside.map((form) => `(${patternOf(form)})`).join('|')
+    const anywhere = new RegExp(`(?<![\\p{L}\\p{N}])(?:${pattern})(?![\\p{L}\\p{N}])`, 'gu')
     return [...folded.matchAll(anywhere)].map((match) => ({
       id: inside[match.slice(1).findIndex((group) => group !== undefined)]?.id ?? '',
       start: match.index,
@@ -128,25 +130,41 @@ const PLACEHOLDERS: Readonly<Record<string, string>> = {
   feet: "(?:2|4|8|16|32)\\s?['′’]",
 }
 
-function readForms(): readonly {
+interface Form {
   readonly id: string
-  readonly pattern: string
+  /** As in the table, without the `=`. */
+  readonly form: string
   readonly whole: boolean
-}[] {
+  /** The longest of the words that it cannot do without; empty when it has none. */
+  readonly stem: string
+}
+
+function readForms(): readonly Form[] {
   return readTable(techniqueWordTable, 'id|forms')
     .flatMap(([id = '', forms = '']) => forms.split('; ').map((form) => ({id, form})))
     .toSorted((a, b) => b.form.length - a.form.length)
     .map(({id, form}) => ({
       id,
+      form: form.replace(/^=/, ''),
       whole: form.startsWith('='),
-      pattern: form
-        .replace(/^=/, '')
-        .replaceAll(/[.*+?^$()|[\]\\]/g, '\\$&')
-        .replaceAll('\\.', '\\.?')
-        .replaceAll(' ', '\\s*')
-        .replaceAll("'", "['’]\\s?")
-        .replaceAll(/\{(\w+)\}/g, (_, name: string) => PLACEHOLDERS[name] ?? ''),
+      stem: form
+        .split(/\{\w+\}|[^a-z{]+/)
+        .reduce((longest, word) => (word.length > longest.length ? word : longest)),
     }))
+}
+
+/** Lengths of organ pipes have no word, but a sign for feet. */
+function mayBeIn(folded: string, {stem}: Form): boolean {
+  return stem === '' ? /['′’]/.test(folded) : folded.includes(stem)
+}
+
+function patternOf({form}: Form): string {
+  return form
+    .replaceAll(/[.*+?^$()|[\]\\]/g, '\\$&')
+    .replaceAll('\\.', '\\.?')
+    .replaceAll(' ', '\\s*')
+    .replaceAll("'", "['’]\\s?")
+    .replaceAll(/\{(\w+)\}/g, (_, name: string) => PLACEHOLDERS[name] ?? '')
 }
 
 /** Lower case without accents, letter for letter: offsets stay. */

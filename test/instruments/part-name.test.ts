@@ -1,5 +1,5 @@
 import {expect, it} from 'vitest'
-import {instrumentById} from '../../lib/instruments/instrument.ts'
+import {instrumentById, instruments, LANGUAGES} from '../../lib/instruments/instrument.ts'
 import type {Language} from '../../lib/instruments/instrument.ts'
 import {
   cutName,
@@ -60,6 +60,12 @@ it.each([
   ['', undefined],
 ])('%s is in %s', (name, language) => {
   expect(languageOfName(name)).toBe(language)
+})
+
+it('knows the language of every fifth name that it prints', () => {
+  const labels = instruments.flatMap((each) => LANGUAGES.map((language) => each.labels[language]))
+  const names = labels.map(({name}) => name).filter((_, index) => index % 5 === 0)
+  expect(names.filter((name) => languageOfName(name) === undefined)).toEqual([])
 })
 
 it.each([
