@@ -3,7 +3,7 @@ import {firstContext} from './musicxml/context.ts'
 import {advance, readMeasure} from './musicxml/measure.ts'
 import type {Measure, Reading} from './musicxml/measure.ts'
 import type {PartPlan} from './plan/plan.ts'
-import {editsOf} from './rules/index.ts'
+import {editing} from './rules/index.ts'
 import {cutFrames, measureOf} from './score.ts'
 import type {Score} from './score.ts'
 import {applyEdits} from './xml/edit.ts'
@@ -48,6 +48,7 @@ async function* rewrittenMeasures(
   id: string,
   {plan, reading}: Guest,
 ): AsyncGenerator<Measure, undefined> {
+  const edit = editing(plan, () => {})
   let source = firstContext(id)
   let context = firstContext(id)
   for await (const frames of cutFrames(score, (part) => (part === id ? 'read' : 'drop'))) {
@@ -55,7 +56,7 @@ async function* rewrittenMeasures(
       if (frame.kind !== 'measure') continue
       const measure = measureOf(frame, source, reading, () => {})
       source = advance(source, measure)
-      const edits = editsOf(measure, plan, () => {})
+      const edits = edit(measure)
       const rewritten = readMeasure({...measure, text: applyEdits(measure.text, edits)}, context)
       context = advance(context, rewritten)
       yield rewritten

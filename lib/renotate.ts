@@ -16,8 +16,8 @@ import type {PartJob} from './plan/job.ts'
 import type {PartPlan} from './plan/plan.ts'
 import {editConcertFlag} from './rules/concert.ts'
 import {editCredits} from './rules/credit.ts'
-import {editsOf, rules} from './rules/index.ts'
 import {editHeading} from './rules/heading.ts'
+import {editing, rules} from './rules/index.ts'
 import {editLayout} from './rules/layout.ts'
 import {createExcerpt} from './excerpt.ts'
 import type {Excerpt} from './excerpt.ts'
@@ -167,6 +167,7 @@ async function* write(
 ): AsyncGenerator<Uint8Array> {
   const joiners = await openJoiners(score, joined, report)
   const contexts = new Map<string, Context>()
+  const editors = new Map([...plans].map(([part, plan]) => [part, editing(plan, report)]))
   const encode = createWriter(score.open)
   const encoder = new TextEncoder()
   const keeps = (part: string): boolean => job.others === 'keep' || job.parts.has(part)
@@ -185,7 +186,7 @@ async function* write(
         const context = contexts.get(plan.part) ?? firstContext(plan.part)
         const measure = measureOf(frame, context, readings.get(plan.part), () => {})
         contexts.set(plan.part, advance(context, measure))
-        const edits = editsOf(measure, plan, report)
+        const edits = editors.get(plan.part)?.(measure) ?? []
         const joiner = joiners.get(plan.part)
         const text = applyEdits(measure.text, edits)
         if (joiner) bytes = encoder.encode(await joiner.join({...measure, text}))

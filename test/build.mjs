@@ -74,7 +74,10 @@ for (const file of readdirSync('dist/cli')) {
     minify,
     supported: {'dynamic-import': false},
   })
-  const script = code.replaceAll('importPackage(', 'import(')
+  // Values instead of getters: all of them are known by now, and whoever calls them calls them often.
+  const values =
+    'module.exports=Object.defineProperty({...module.exports},"__esModule",{value:true});'
+  const script = `${code.replaceAll('importPackage(', 'import(')}${values}\n`
   writeFileSync(`dist/cli/${file}`, file === 'main.js' ? `#!/usr/bin/env node\n${script}` : script)
 }
 writeFileSync('dist/cli/package.json', '{"type": "commonjs"}\n')

@@ -162,13 +162,18 @@ export function readMeasure(
     ? readOctaveShifts(text, shifting, context.octaveLines)
     : {shifts: [], after: context.octaveLines}
   length = Math.round(Math.max(length, onset))
-  const read = {
-    ...source,
+  // Written out: to spread the source and to add to that takes as long as all the rest.
+  const read: Measure = {
+    part: source.part,
+    number: source.number,
+    text,
+    line: source.line,
     index: context.measureIndex,
     root,
     ticks,
     length,
     meter,
+    notes,
     attributes,
     others,
     octaveShifts: shifts,
@@ -176,7 +181,7 @@ export function readMeasure(
     context,
   }
   for (const note of notes) resolve(note, read, options.reading)
-  return {...read, notes}
+  return read
 }
 
 /** Decimals beyond the sixth place are an encoder's noise. */
@@ -189,8 +194,11 @@ function roundTimes(note: Draft): void {
 export function advance(context: Context, measure: Measure): Context {
   if (measure.attributes.length === 0)
     return {
-      ...context,
+      part: context.part,
       measureIndex: context.measureIndex + 1,
+      divisions: context.divisions,
+      staves: context.staves,
+      everyStaff: context.everyStaff,
       meter: measure.meter,
       octaveLines: measure.octaveLines,
     }

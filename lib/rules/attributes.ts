@@ -33,6 +33,7 @@ export const attributes: Rule = {
   name: 'attributes',
   owns: ['attributes', 'key', 'clef', 'transpose', 'for-part'],
   *rewrite(measure, plan) {
+    if (measure.attributes.length === 0 && sectionsIn(plan, measure).length === 0) return
     const changes = isSaid(measure, plan)
       ? []
       : [

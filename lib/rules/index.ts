@@ -16,7 +16,7 @@ import {pitch} from './pitch.ts'
 import {position} from './position.ts'
 import {rest} from './rest.ts'
 import type {Rule} from './rule.ts'
-import {withTargets} from './rule.ts'
+import {targeting} from './rule.ts'
 import {stem} from './stem.ts'
 import {technique} from './technique.ts'
 
@@ -39,11 +39,14 @@ export const rules: readonly Rule[] = [
   layout,
 ]
 
-/** What every rule wants changed in a measure. */
-export function editsOf(measure: Measure, plan: PartPlan, report: Report): Edit[] {
-  const prepared = withTargets(plan, measure)
-  const edits: Edit[] = []
-  for (const rule of rules)
-    for (const edit of rule.rewrite(measure, prepared, report)) edits.push(edit)
-  return edits
+/** A function that gives what every rule wants changed in a measure of a part. */
+export function editing(plan: PartPlan, report: Report): (measure: Measure) => Edit[] {
+  const prepare = targeting(plan)
+  return (measure) => {
+    const prepared = prepare(measure)
+    const edits: Edit[] = []
+    for (const rule of rules)
+      for (const edit of rule.rewrite(measure, prepared, report)) edits.push(edit)
+    return edits
+  }
 }

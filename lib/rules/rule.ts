@@ -55,14 +55,19 @@ export function targetOf(plan: PartPlan, measure: Measure, note: Note): Target |
 }
 
 /**
- * The plan, and what it makes of every note of a measure: several rules ask for it. For that measure only.
+ * The plan with what it makes of every note of a measure: several rules ask for that. One record for all measures, in
+ * which each replaces the one before: to copy a plan takes as long as a rule.
  */
-export function withTargets(plan: PartPlan, measure: Measure): PartPlan & Prepared {
-  return {...plan, targets: measure.notes.map((note) => findTarget(plan, measure, note))}
+export function targeting(plan: PartPlan): (measure: Measure) => PartPlan & Prepared {
+  const prepared: PartPlan & Prepared = {...plan, targets: []}
+  return (measure) => {
+    prepared.targets = measure.notes.map((note) => findTarget(plan, measure, note))
+    return prepared
+  }
 }
 
 interface Prepared {
-  readonly targets: readonly (Target | undefined)[]
+  targets: readonly (Target | undefined)[]
 }
 
 function isPrepared(plan: PartPlan): plan is PartPlan & Prepared {
@@ -130,7 +135,8 @@ export function sectionOfElement(
 
 /** The sections that begin inside a measure, on any staff, in order of onset. */
 export function sectionsIn(plan: PartPlan, measure: Measure): Section[] {
-  return plan.staves
-    .flatMap((sections) => sections.filter((section) => section.measure === measure.index))
-    .toSorted((a, b) => a.onset - b.onset || a.staff - b.staff)
+  const found: Section[] = []
+  for (const sections of plan.staves)
+    for (const section of sections) if (section.measure === measure.index) found.push(section)
+  return found.length < 2 ? found : found.toSorted((a, b) => a.onset - b.onset || a.staff - b.staff)
 }

@@ -53,8 +53,9 @@ export function turnsOver(measure: Measure, group: StemGroup): boolean {
   if (group.fixed) return false
   const was = directionOf(group.notes.map(({from}) => from))
   const right = directionOf(group.notes.map(({to}) => to))
+  if (right === was) return false
   const stems = group.notes.flatMap(({note}) => stemOf(note) ?? [])
-  return right !== was && stems.every((each) => textOf(measure.text, each) === was)
+  return stems.every((each) => textOf(measure.text, each) === was)
 }
 
 /** Down when the farthest note lies on or above the middle line, or as far above as another lies below. */
