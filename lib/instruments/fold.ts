@@ -61,7 +61,7 @@ export function foldName(name: string): FoldedName {
 function tokensOf(name: string): readonly string[] {
   const lower = name.toLowerCase()
   // Classes of Unicode are slow to begin with; most names need none.
-  if (/^[a-z0-9 .,()-]*$/.test(lower)) return lower.match(/[a-z0-9]+\.?/g) ?? []
+  if (/^[^\x80-\uffff]*$/.test(lower)) return spellOut(lower).match(/[a-z0-9]+\.?/g) ?? []
   return withoutSigns(lower).match(/[\p{L}\p{N}]+\.?/gu) ?? []
 }
 

@@ -89,16 +89,15 @@ export function languageOfName(name: string): Language | undefined {
   const {words} = foldName(name)
   if (words.length === 0) return undefined
   const wanted = words.join(' ')
-  // Folding a name is dear: only those that hold all of the words are folded.
-  const lines = foldLatin(labelTable)
+  // Folding a name is dear: only those that hold all of the words are folded to the end.
+  const languages = foldLatin(labelTable)
     .split('\n')
-    .flatMap((line, index) => (words.every((word) => line.includes(word)) ? [index] : []))
-  const rows = labelTable.split('\n')
-  const languages = lines.map((index) => {
-    const [, language, ...forms] = rows[index]?.split('|') ?? []
-    const isNamed = forms.slice(0, 3).some((form) => foldName(form).words.join(' ') === wanted)
-    return isNamed ? language : undefined
-  })
+    .filter((line) => words.every((word) => line.includes(word)))
+    .map((line) => {
+      const [, language, ...forms] = line.split('|')
+      const isNamed = forms.slice(0, 3).some((form) => foldName(form).words.join(' ') === wanted)
+      return isNamed ? language : undefined
+    })
   return LANGUAGES.find((language) => languages.includes(language))
 }
 
