@@ -63,7 +63,8 @@ export function joinMeasure(
   const edits: Edit[] = [...filled]
   for (const each of root.children) if (!isFilled(each)) edits.push(...scaled(text, each, factor))
   const stem = stemOf(host, beside)
-  if (stem) edits.push(...stemsAgainst(host, stem, isFilled), ...restsAside(host, beside, stem))
+  if (stem)
+    edits.push(...stemsAgainst(host, stem, isFilled), ...restsAside(host, beside, stem, isFilled))
   if (divisions !== stated || factor !== 1) edits.push(stateDivisions(host, divisions))
   for (const mark of marks) edits.push(...printMark(host, mark, style))
   const end = root.children.findLast(({name}) => name !== 'barline')?.end ?? root.contentEnd

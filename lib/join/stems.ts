@@ -34,10 +34,16 @@ const LOW_REST = 2
 const HIGH_REST = 8
 
 /** A measure's rest makes room for the cue beside it: it hangs on the side where there are no stems (Q3, Q4). */
-export function restsAside(host: Measure, beside: readonly Strand[], stem: 'up' | 'down'): Edit[] {
+export function restsAside(
+  host: Measure,
+  beside: readonly Strand[],
+  stem: 'up' | 'down',
+  isFilled: (element: Element) => boolean,
+): Edit[] {
   const [only, another] = host.notes
   const heights = beside.flatMap(heightsOf)
   if (!only || another || only.kind !== 'rest' || heights.length === 0) return []
+  if (isFilled(only.element)) return []
   const rest = child(only.element, 'rest')
   const {clef} = stateAt(host, only.staff, 0)
   if (!rest || !isPitched(clef)) return []
