@@ -1,5 +1,6 @@
-import {toScoreError} from './musicxml/source.ts'
-import {readBytes} from './musicxml/source.ts'
+import {scoreError} from './diagnostic.ts'
+import type {ScoreError} from './diagnostic.ts'
+import {readBytes, toScoreError} from './musicxml/source.ts'
 import type {Score} from './score.ts'
 import {Framer} from './xml/frame.ts'
 import type {Frame} from './xml/frame.ts'
@@ -16,11 +17,16 @@ interface Range {
   readonly start: number
   /** The line of its first byte. */
   readonly line: number
+  /** How it begins, to be known again. */
+  readonly head: Uint8Array
   end: number
 }
 
 /** A footer up to so many bytes is kept, so that the next reading ends with the last of the parts. */
 const SMALL = 64 * 1024
+
+/** Enough of a part's beginning to hold its id. */
+const HEAD = 32
 
 /** An excerpt for some parts of a partwise score. */
 export function createExcerpt(isWanted: (part: string) => boolean): Excerpt {
@@ -36,13 +42,16 @@ export function createExcerpt(isWanted: (part: string) => boolean): Excerpt {
       }
       const last = ranges.at(-1)
       if (last?.end === start) last.end += bytes.length
-      else ranges.push({start, line, end: start + bytes.length})
+      else ranges.push({start, line, head: bytes.slice(0, HEAD), end: start + bytes.length})
     },
     async *cut(score) {
       const framer = new Framer({treat: (part) => (isWanted(part) ? 'read' : 'drop')})
       try {
         for await (const piece of cutRanges(readBytes(score.open), ranges)) {
-          if (piece.begins) framer.leap(piece.begins.start, piece.begins.line)
+          if (piece.begins) {
+            if (!beginsLike(piece.bytes, piece.begins.head)) throw changedMeanwhile()
+            framer.leap(piece.begins.start, piece.begins.line)
+          }
           yield framer.push(piece.bytes)
         }
         if (footer) yield framer.push(footer)
@@ -52,6 +61,17 @@ export function createExcerpt(isWanted: (part: string) => boolean): Excerpt {
       }
     },
   }
+}
+
+/** Whether bytes begin as others did, as far as both go. */
+function beginsLike(bytes: Uint8Array, head: Uint8Array): boolean {
+  const length = Math.min(bytes.length, head.length)
+  for (let i = 0; i < length; i++) if (bytes[i] !== head[i]) return false
+  return true
+}
+
+function changedMeanwhile(): ScoreError {
+  return scoreError('source/changed', 'the score is another at the second reading: it was changed')
 }
 
 /** The bytes in the ranges, and which of them begins with a piece. Reads no further than they go. */
