@@ -4,7 +4,7 @@ import {advance, placeOf, readMeasure} from '../musicxml/measure.ts'
 import type {Measure, MeasureText} from '../musicxml/measure.ts'
 import {applyEdits} from '../xml/edit.ts'
 import {childNumber} from '../xml/element.ts'
-import {hasOneDivision, stateDivisions} from './divisions.ts'
+import {stateDivisions} from './divisions.ts'
 import {divisionsAtStart} from './items.ts'
 import type {PassageState, Piece} from './items.ts'
 import {joinMeasure} from './measure.ts'
@@ -66,14 +66,12 @@ export function createJoiner(
   function restored(measure: Measure): string {
     const own = divisionsAtStart(measure)
     const isSaid = measure.attributes.some(
-      ({element}) => childNumber(measure.text, element, 'divisions') !== undefined,
+      ({element, onset}) =>
+        onset === 0 && childNumber(measure.text, element, 'divisions') !== undefined,
     )
-    if (isSaid) stated = statedAfter(measure)
-    else if (stated !== own) {
-      stated = own
-      return applyEdits(measure.text, [stateDivisions(measure, own)])
-    }
-    return measure.text
+    const differs = !isSaid && stated !== own
+    stated = advance(measure.context, measure).divisions
+    return differs ? applyEdits(measure.text, [stateDivisions(measure, own)]) : measure.text
   }
 
   return {
@@ -100,9 +98,4 @@ export function createJoiner(
       return joined.text
     },
   }
-}
-
-function statedAfter(measure: Measure): number {
-  if (hasOneDivision(measure)) return divisionsAtStart(measure)
-  return advance(measure.context, measure).divisions
 }
