@@ -18,6 +18,11 @@ export function hasOneDivision({text, attributes, context}: Measure): boolean {
   return divisions !== undefined && Number.isInteger(divisions) && divisions > 0
 }
 
+/** Whether a measure states divisions at its beginning. */
+export function statesDivisions({attributes}: Measure): boolean {
+  return attributes.some(({element, onset}) => onset === 0 && child(element, 'divisions'))
+}
+
 /**
  * Divisions in which both the host's durations and the guest's items are whole: those last `stated` where they do, so that
  * they change as seldom as may be.

@@ -3,8 +3,7 @@ import {firstContext} from '../musicxml/context.ts'
 import {advance, placeOf, readMeasure} from '../musicxml/measure.ts'
 import type {Measure, MeasureText} from '../musicxml/measure.ts'
 import {applyEdits} from '../xml/edit.ts'
-import {childNumber} from '../xml/element.ts'
-import {stateDivisions} from './divisions.ts'
+import {stateDivisions, statesDivisions} from './divisions.ts'
 import {divisionsAtStart} from './items.ts'
 import type {PassageState, Piece} from './items.ts'
 import {joinMeasure} from './measure.ts'
@@ -65,11 +64,7 @@ export function createJoiner(
   /** Divisions go back to what the host has where nothing is joined any more. */
   function restored(measure: Measure): string {
     const own = divisionsAtStart(measure)
-    const isSaid = measure.attributes.some(
-      ({element, onset}) =>
-        onset === 0 && childNumber(measure.text, element, 'divisions') !== undefined,
-    )
-    const differs = !isSaid && stated !== own
+    const differs = !statesDivisions(measure) && stated !== own
     stated = advance(measure.context, measure).divisions
     return differs ? applyEdits(measure.text, [stateDivisions(measure, own)]) : measure.text
   }

@@ -4,7 +4,13 @@ import {applyEdits, insertAfter, insertBefore, marginBefore} from '../xml/edit.t
 import type {Edit} from '../xml/edit.ts'
 import {childNumber} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
-import {commonDivisions, hasOneDivision, scaled, stateDivisions} from './divisions.ts'
+import {
+  commonDivisions,
+  hasOneDivision,
+  scaled,
+  stateDivisions,
+  statesDivisions,
+} from './divisions.ts'
 import {applyWithin} from './guest-note.ts'
 import {divisionsAtStart, itemsOf, labelItem, linesOf} from './items.ts'
 import type {HostStyle, Item, Piece, Strand} from './items.ts'
@@ -65,7 +71,9 @@ export function joinMeasure(
   const stem = stemOf(host, beside)
   if (stem)
     edits.push(...stemsAgainst(host, stem, isFilled), ...restsAside(host, beside, stem, isFilled))
-  if (divisions !== stated || factor !== 1) edits.push(stateDivisions(host, divisions))
+  // What the host states itself holds as well, unless it is said anew.
+  const inForce = statesDivisions(host) ? own : stated
+  if (divisions !== inForce) edits.push(stateDivisions(host, divisions))
   for (const mark of marks) edits.push(...printMark(host, mark, style))
   const end = root.children.findLast(({name}) => name !== 'barline')?.end ?? root.contentEnd
   const cursor = Math.round(cursorOf(host) * factor)
