@@ -1,0 +1,117 @@
+import fc from 'fast-check'
+import {describe, expect, it} from 'vitest'
+import {weaveLines} from '../../lib/ensemble/weave.ts'
+import type {Strand} from '../../lib/ensemble/weave.ts'
+import {linesFrom} from '../fit/notes.ts'
+
+/** `own 1-4`: whose phrase it is, and its measures from 1. */
+async function weave(parts: readonly [string, string, ...string[]], keepsOwn = false) {
+  const [own, missing, ...others] = await linesFrom(...parts)
+  if (!own || !missing) throw new Error('two parts at least')
+  const {played, silent} = weaveLines(own, missing, others, {keepsOwn})
+  const words = ({whose, from, to}: Strand): string => {
+    const {attacks} = whose === 'own' ? own : missing
+    return `${whose} ${(attacks[from]?.measure ?? 0) + 1}-${(attacks[to]?.measure ?? 0) + 1}`
+  }
+  return {played: played.map(words), silent: silent.map(words), strands: {played, silent}}
+}
+
+const REST = 'r:4 | r:4'
+const TUNE = 'C3 D3 E3 F3 | G3 F3 E3 D3'
+const BASS = 'C2:2 G2:2 | E2:2 C2:2'
+
+describe('a voice woven into a part', () => {
+  it('is played where the player rests', async () => {
+    const {played, silent} = await weave([`${TUNE} | ${REST}`, `${REST} | ${BASS}`])
+    expect(played).toEqual(['own 1-2', 'missing 3-4'])
+    expect(silent).toEqual([])
+  })
+
+  it('gives way to music that nobody else has', async () => {
+    const {played, silent} = await weave([TUNE, BASS])
+    expect([played, silent]).toEqual([['own 1-2'], ['missing 1-2']])
+  })
+
+  it('goes before music that others play too', async () => {
+    const octave = TUNE.replaceAll('3', '4')
+    const {played, silent} = await weave([TUNE, BASS, octave])
+    expect([played, silent]).toEqual([['missing 1-2'], ['own 1-2']])
+    expect((await weave([TUNE, BASS, octave], true)).played).toEqual(['own 1-2'])
+  })
+
+  it('is parted at a barline where only some of it falls into rests', async () => {
+    const voice = `${BASS} | ${BASS}`.replaceAll(' | ', ' | ')
+    const {played, silent} = await weave([`${TUNE} | ${REST}`, voice])
+    expect(played).toEqual(['own 1-2', 'missing 3-4'])
+    expect(silent).toEqual(['missing 1-2'])
+  })
+
+  it('is not parted inside a slur or a tie', async () => {
+    for (const voice of [
+      'C2:2 G2:2( | E2:2 C2:2 | D2:2 E2:2) | C2:4',
+      'C2:2 G2:2 | E2:4_ | E2:4~ | C2:4',
+    ]) {
+      const {strands} = await weave([`${TUNE} | ${REST}`, voice])
+      for (const each of [...strands.played, ...strands.silent])
+        if (each.whose === 'missing') expect([each.from, each.to]).not.toContain(2)
+    }
+  })
+
+  it('is the heaviest choice of all without an overlap', {timeout: 60_000}, async () => {
+    const token = fc.constantFrom('r', 'C3', 'E3', 'G3', 'r:2', 'C3:2', 'r:4')
+    const anyPart = fc.array(token, {minLength: 6, maxLength: 14}).map(inMeasures)
+    await fc.assert(
+      fc.asyncProperty(anyPart, anyPart, anyPart, async (own, missing, other) => {
+        const {strands} = await weave([own, missing, other])
+        const all = [...strands.played, ...strands.silent]
+        fc.pre(all.length <= 12)
+        expect(weigh(strands.played)).toBeCloseTo(best(all), 9)
+        expect(overlaps(strands.played)).toBe(false)
+      }),
+      {numRuns: 120},
+    )
+  })
+})
+
+/** The tokens four quarters to a measure; what would cross a barline becomes a quarter. */
+function inMeasures(tokens: readonly string[]): string {
+  const measures: string[][] = [[]]
+  let left = 4
+  for (const token of tokens) {
+    const length = Number(token.split(':')[1] ?? 1)
+    const fits = length <= left
+    measures.at(-1)?.push(fits ? token : (token.split(':')[0] ?? 'r'))
+    left -= fits ? length : 1
+    if (left > 0) continue
+    measures.push([])
+    left = 4
+  }
+  if (left < 4) measures.at(-1)?.push(`r:${left}`)
+  else measures.pop()
+  return measures.map((each) => each.join(' ')).join(' | ')
+}
+
+/** As it is documented: a note of the missing voice counts 1, of one's own 0.2, and 10 more if nobody else has it. */
+function weigh(strands: readonly Strand[]): number {
+  return strands.reduce(
+    (sum, {whose, from, to, essential}) =>
+      sum + (to - from + 1) * (whose === 'missing' ? 1 : 0.2 + 10 * essential),
+    0,
+  )
+}
+
+function overlaps(strands: readonly Strand[]): boolean {
+  return strands.some((a, index) =>
+    strands.some((b, other) => other > index && a.start < b.end && b.start < a.end),
+  )
+}
+
+/** By trying all there are. */
+function best(strands: readonly Strand[]): number {
+  let most = 0
+  for (let set = 0; set < 2 ** strands.length; set++) {
+    const chosen = strands.filter((_, index) => set & (2 ** index))
+    if (!overlaps(chosen)) most = Math.max(most, weigh(chosen))
+  }
+  return most
+}
