@@ -1,6 +1,7 @@
 import type {Report} from './diagnostic.ts'
 import {placeOf, spotOf} from './ensemble/change.ts'
 import type {Change} from './ensemble/change.ts'
+import {quartersOf} from './ensemble/cue-line.ts'
 import {DEFAULT_CUES, chooseCues, cueLabel} from './ensemble/cues.ts'
 import type {Cue, CuePolicy, CueSource} from './ensemble/cues.ts'
 import type {Language} from './instruments/instrument.ts'
@@ -74,7 +75,7 @@ export async function cuesFor(
       message: reason,
       at: placeOf(host, {measure: cue.from, onset: 0}),
     })
-    const end = (host.lengths[cue.to - 1] ?? 0) / (host.ticks[cue.to - 1] ?? 1)
+    const end = quartersOf(cue.source.facts, cue.to - 1)
     const from = spotOf(host, {measure: cue.from, onset: 0})
     const to = spotOf(host, {measure: cue.to - 1, onset: end})
     for (const seen of [part, ...(without === undefined ? [] : [without])])

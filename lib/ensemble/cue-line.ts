@@ -68,3 +68,8 @@ function notesIn({firstNote, notes}: PartFacts, measure: number): number[] {
   const end = firstNote[measure + 1] ?? notes.count
   return Array.from({length: end - first}, (_, index) => first + index)
 }
+
+/** How long a part has a measure. */
+export function quartersOf({lengths, ticks}: PartFacts, measure: number): number {
+  return (lengths[measure] ?? 0) / (ticks[measure] ?? 1)
+}

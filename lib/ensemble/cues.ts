@@ -6,7 +6,7 @@ import {sectionAt} from '../plan/plan.ts'
 import type {PartPlan, Section} from '../plan/plan.ts'
 import {staffPosition} from '../staff/clef.ts'
 import type {PartFacts} from '../survey/facts.ts'
-import {hasCues, linesIn, playsIn} from './cue-line.ts'
+import {hasCues, linesIn, playsIn, quartersOf} from './cue-line.ts'
 import type {CueLine} from './cue-line.ts'
 
 /** When a part gets cues, and how long they are. In measures. */
@@ -121,9 +121,12 @@ function entriesOf(
 ): Entry[] {
   const all = [host, ...sources.map(({facts}) => facts)]
   const turns = new Set(all.flatMap(({tempos}) => tempos.map(({measure}) => measure)))
-  host.lengths.forEach((length, measure) => {
-    if (measure > 0 && quartersOf(host, measure) !== quartersOf(host, measure - 1) && length > 0)
-      turns.add(measure)
+  // Some files leave measures of rest empty: they say nothing of the metre.
+  let before = 0
+  host.lengths.forEach((_, measure) => {
+    const quarters = quartersOf(host, measure)
+    if (before > 0 && quarters > 0 && quarters !== before) turns.add(measure)
+    before = quarters || before
   })
   const entries: Entry[] = []
   let rest = 0
@@ -145,10 +148,6 @@ function entriesOf(
     rest = 0
   }
   return entries
-}
-
-function quartersOf({lengths, ticks}: PartFacts, measure: number): number {
-  return (lengths[measure] ?? 0) / (ticks[measure] ?? 1)
 }
 
 /** What speaks for a cue and against it. The proportions are ours; the grounds are those of renotation-rules Q5 to Q8. */

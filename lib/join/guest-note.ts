@@ -39,7 +39,7 @@ export function printGuestNote({text}: Measure, note: Note, setting: NoteSetting
   const silent = manner === 'cue'
   if (silent && !note.cue) add('cue', '<cue/>')
   for (const each of element.children) {
-    if (FOREIGN.has(each.name) || (silent && each.name === 'tie')) {
+    if (FOREIGN.has(each.name) || (each.name === 'tie' && (silent || isCut(each, setting)))) {
       edits.push(removeElement(text, each))
       continue
     }
@@ -91,13 +91,19 @@ export function isNone(text: string, stem: Element): boolean {
   return text.slice(stem.contentStart, stem.contentEnd).trim() === 'none'
 }
 
+/** Whether a tie leads out of the passage, to a note that the host does not have. */
+function isCut(tie: Element, {first, last}: NoteSetting): boolean {
+  const type = attributeValue(tie, 'type')
+  return (first && type === 'stop') || (last && type === 'start')
+}
+
 function* editNotations(text: string, notations: Element, setting: NoteSetting): Iterable<Edit> {
-  const {manner, first, last, slurs} = setting
+  const {manner, last, slurs} = setting
   const gone = notations.children.filter((each) => {
     if (manner === 'cue' && !SEEN.has(each.name)) return true
-    const type = attributeValue(each, 'type')
-    if (each.name === 'tied') return (first && type === 'stop') || (last && type === 'start')
+    if (each.name === 'tied') return isCut(each, setting)
     if (each.name !== 'slur') return false
+    const type = attributeValue(each, 'type')
     const number = attributeValue(each, 'number') ?? '1'
     if (type === 'start') {
       if (!last) slurs.add(number)

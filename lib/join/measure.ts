@@ -76,11 +76,12 @@ export function joinMeasure(
   if (divisions !== inForce) edits.push(stateDivisions(host, divisions))
   for (const mark of marks) edits.push(...printMark(host, mark, style))
   const end = root.children.findLast(({name}) => name !== 'barline')?.end ?? root.contentEnd
-  const cursor = Math.round(cursorOf(host) * factor)
+  let cursor = Math.round(cursorOf(host) * factor)
   const voices = freeVoices(host, style.voice, filled.length > 0 || cursor > 0)
   for (const {items} of beside) {
     const printed = printBeside(items, {...style, stem, voice: voices()}, cursor)
-    if (printed !== undefined) edits.push({start: end, end, text: printed})
+    edits.push({start: end, end, text: printed.text})
+    cursor = printed.cursor
   }
   const joined = applyEdits(text, edits)
   if (!printsAccidentals) return {text: joined, divisions}

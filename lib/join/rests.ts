@@ -38,12 +38,14 @@ export function restsBetween(from: number, to: number, meter: Meter): RestValue[
 }
 
 function fits({duration, dotted}: RestValue, at: number, {beats, beatType}: Meter): boolean {
-  const isCompound = beatType >= 8 && beats % 3 === 0
+  const isCompound = beats % 3 === 0 && (beatType >= 8 || beats > 3)
   if (isCompound) {
     const beat = 12 / beatType
+    const isOdd = (beats / 3) % 2 === 1
+    if (isOdd && duration > beat) return false
     // A quarter rest may begin a beat of three eighths, not end one.
     if (duration === (2 * beat) / 3) return at % beat === 0
-    return duration > beat / 3 ? dotted && at % duration === 0 : !dotted && at % duration === 0
+    return at % duration === 0 && (dotted ? duration % beat === 0 : duration <= beat / 3)
   }
   const beat = 4 / beatType
   if (beats % 2 === 1 && duration > beat) return false

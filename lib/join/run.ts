@@ -124,15 +124,18 @@ export function fillRun(
   return {start: run.first.start, end: run.last.end, text: printed.join(style.margin)}
 }
 
-/** The guest's notes in a voice of their own, beside what the host has: from the host's `cursor` back, and to it again. */
+/**
+ * The guest's notes in a voice of their own, beside what the host has: from the `cursor` back, and on to it again. With
+ * the cursor after them.
+ */
 export function printBeside(
   items: readonly Item[],
   style: HostStyle,
   cursor: number,
-): string | undefined {
+): {readonly text: string; readonly cursor: number} {
   const notes = items.filter(({kind}) => kind === 'note')
   const [first, last] = [notes[0], notes.at(-1)]
-  if (!first || !last) return undefined
+  if (!first || !last) return {text: '', cursor}
   const {divisions, margin} = style
   const unit = (quarters: number): number => Math.round(quarters * divisions)
   const printed: string[] = []
@@ -167,8 +170,8 @@ export function printBeside(
   }
   for (const each of directions) printed.push(each.print(style, at))
   move('forward', cursor - unit(at))
-  move('backup', unit(at) - cursor)
-  return printed.map((each) => margin + each).join('')
+  const text = printed.map((each) => margin + each).join('')
+  return {text, cursor: Math.max(cursor, unit(at))}
 }
 
 function printRest(
