@@ -65,9 +65,17 @@ export function stateDivisions({text, root, attributes}: Measure, divisions: num
   }
   const print = (margin: string, indent: string): string =>
     printElement(create('attributes', [created]), margin, indent)
+  return insertAttributes(text, root, print)
+}
+
+/** New attributes at the beginning of a measure, after its `print`. */
+export function insertAttributes(
+  text: string,
+  root: Element,
+  print: (margin: string, indent: string) => string,
+): Edit {
   const first = root.children.find(({name}) => name !== 'print')
-  if (first) return insertBefore(text, first, root, print)
-  return {start: root.contentEnd, end: root.contentEnd, text: print('', '')}
+  return first ? insertBefore(text, first, root, print) : insertChild(text, root, '', [], print)
 }
 
 function leastCommonMultiple(a: number, b: number): number {

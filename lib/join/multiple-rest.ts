@@ -1,9 +1,10 @@
 import type {Measure} from '../musicxml/measure.ts'
 import {ORDER} from '../musicxml/order.ts'
 import {element as create, printElement} from '../xml/build.ts'
-import {applyEdits, insertBefore, insertChild, removeElement, setText} from '../xml/edit.ts'
+import {applyEdits, insertChild, removeElement, setText} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
 import {descendant, numberOf} from '../xml/element.ts'
+import {insertAttributes} from './divisions.ts'
 
 /** Rests over several measures break around the measures that get music (renotation-rules Q10). */
 export interface RestBreaker {
@@ -46,13 +47,12 @@ export function createRestBreaker(isTouched: (measure: number) => boolean): Rest
       const count = resumed.get(index)
       if (count !== undefined) {
         const created = create('measure-style', [create('multiple-rest', count)])
-        const [holder] = attributes
-        const [first] = root.children.filter(({name}) => name !== 'print')
+        const holder = attributes.find(({onset}) => onset === 0)
         const print = (margin: string, indent: string): string =>
           printElement(holder ? created : create('attributes', [created]), margin, indent)
         if (holder)
           edits.push(insertChild(text, holder.element, 'measure-style', ORDER.attributes, print))
-        else if (first) edits.push(insertBefore(text, first, root, print))
+        else edits.push(insertAttributes(text, root, print))
       }
       return applyEdits(text, edits)
     },
