@@ -1,4 +1,5 @@
 import type {GuestMeasures} from './join/joiner.ts'
+import {opened} from './join/measure.ts'
 import {firstContext} from './musicxml/context.ts'
 import {advance, readMeasure} from './musicxml/measure.ts'
 import type {Measure, Reading} from './musicxml/measure.ts'
@@ -54,7 +55,8 @@ async function* rewrittenMeasures(
   for await (const frames of cutFrames(score, (part) => (part === id ? 'read' : 'drop'))) {
     for (const frame of frames) {
       if (frame.kind !== 'measure') continue
-      const measure = measureOf(frame, source, reading, () => {})
+      // The host's keys and clefs may change in a measure in which the guest has nothing at all.
+      const measure = opened(measureOf(frame, source, reading, () => {}))
       source = advance(source, measure)
       const edits = edit(measure)
       const rewritten = readMeasure({...measure, text: applyEdits(measure.text, edits)}, context)

@@ -3,6 +3,7 @@ import type {CueInput, CueRequest, PartNames} from './cueing.ts'
 import {scoreError} from './diagnostic.ts'
 import {playIfAbsent} from './ensemble/cover-label.ts'
 import {foldPart} from './ensemble/folding.ts'
+import type {FoldedPart} from './ensemble/folding.ts'
 import {weaveLines} from './ensemble/weave.ts'
 import {describeWeave} from './ensemble/weave-passages.ts'
 import type {Woven} from './ensemble/weave-passages.ts'
@@ -75,8 +76,14 @@ export async function planJoint(
     languageOfNames([...names.values()].map(({name}) => name)) ??
     'en'
   const weave = cover && weaveIn(input, cover, names)
-  for (const change of weave?.changes ?? []) changed(change)
-  const plan = input.plan(weave?.silenced.size ? {...job, dropped: weave.silenced} : job)
+  const fold = foldOwn(input, names)
+  for (const change of [...(fold?.changes ?? []), ...(weave?.changes ?? [])]) changed(change)
+  const dropped = new Set([...(fold?.dropped ?? []), ...(weave?.silenced ?? [])])
+  const plan = input.plan({
+    ...job,
+    ...(fold && {registers: fold.registers}),
+    ...(dropped.size > 0 && {dropped}),
+  })
   const guests = new Map<string, Guest>()
   const addGuest = (id: string, guestJob: PartJob): void => {
     const own = facts.get(id)
@@ -107,6 +114,20 @@ export async function planJoint(
   return {plan, joint: {passages, marks: shown, printsAccidentals}, guests}
 }
 
+/** The part's own music, folded for its player where that is asked. */
+function foldOwn(
+  {part, job, facts, report}: JoinInput,
+  names: ReadonlyMap<string, PartNames>,
+): FoldedPart | undefined {
+  const {for: instrument, fold: tier, drop} = job
+  if (!instrument || !tier) return undefined
+  return foldPart(facts, {part, instrument, tier, drop, names: fullNames(names)}, report)
+}
+
+function fullNames(names: ReadonlyMap<string, PartNames>): ReadonlyMap<string, string> {
+  return new Map([...names].map(([id, {name}]) => [id, name || id]))
+}
+
 /** What a cover comes to, and the job that makes its music fit the player. */
 interface WovenGuest extends Woven {
   readonly guest: PartJob
@@ -128,13 +149,7 @@ function weaveIn(
     )
   }
   const nameOf = (each: string): string => names.get(each)?.name || each
-  const request = {
-    part: id,
-    instrument,
-    tier,
-    drop,
-    names: new Map([...names.keys()].map((each) => [each, nameOf(each)])),
-  }
+  const request = {part: id, instrument, tier, drop, names: fullNames(names)}
   const folded = foldPart(facts, request, report)
   const clock = clockOf(facts.values())
   const [own, missing] = [lineOf(host, clock), lineOf(voice, clock)]

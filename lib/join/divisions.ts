@@ -12,7 +12,7 @@ import type {Item} from './items.ts'
 /** Whether a measure keeps whole divisions from its beginning to its end: only then can notes be put into it. */
 export function hasOneDivision({text, attributes, context}: Measure): boolean {
   const stated = attributes.filter(({element}) => child(element, 'divisions'))
-  if (stated.some(({onset}) => onset > 0) || stated.length > 1) return false
+  if (stated.some(({onset, run}) => onset > 0 || run > 0) || stated.length > 1) return false
   const [only] = stated
   const divisions = only ? childNumber(text, only.element, 'divisions') : context.divisions
   return divisions !== undefined && Number.isInteger(divisions) && divisions > 0

@@ -90,7 +90,7 @@ export function joinMeasure(
 }
 
 /** The measure with an end tag, where it has nothing in it and closes itself. */
-function opened(measure: Measure): Measure {
+export function opened(measure: Measure): Measure {
   const {text, root, context} = measure
   if (root.contentStart !== root.end) return measure
   return readMeasure({...measure, text: `${text.slice(0, -2)}></${root.name}>`}, context)

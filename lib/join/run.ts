@@ -133,9 +133,9 @@ export function printBeside(
   style: HostStyle,
   cursor: number,
 ): {readonly text: string; readonly cursor: number} {
-  const notes = items.filter(({kind}) => kind === 'note')
-  const [first, last] = [notes[0], notes.at(-1)]
-  if (!first || !last) return {text: '', cursor}
+  const onsets = items.flatMap(({kind, at}) => (kind === 'note' ? at : []))
+  if (onsets.length === 0) return {text: '', cursor}
+  const [first, last] = [Math.min(...onsets), Math.max(...onsets)]
   const {divisions, margin} = style
   const unit = (quarters: number): number => Math.round(quarters * divisions)
   const printed: string[] = []
@@ -159,10 +159,12 @@ export function printBeside(
     }
   }
   for (const item of items) {
-    if (item.kind === 'direction' || item.at < first.at || item.at > last.at) continue
+    if (item.kind === 'direction' || item.at < first || item.at > last) continue
     if (!item.chord) {
       move('forward', unit(item.at) - unit(at))
-      at = Math.max(at, item.at)
+      // Where a file names no voices, several may go by one name.
+      move('backup', unit(at) - unit(item.at))
+      at = item.at
       flush()
     }
     printed.push(item.print(style, item.at))

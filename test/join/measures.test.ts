@@ -26,14 +26,14 @@ function multiples(measures: readonly string[]): string[] {
   )
 }
 
-describe('a rest over several measures breaks around a cue (renotation-rules Q10, M1)', () => {
-  const flute = (from: number, count: number): string[] => [
-    ...rests(from - 1, start()),
-    ...TUNE,
-    HELD,
-    ...Array.from({length: count - from - 2}, () => HELD),
-  ]
+const fluteFrom = (from: number, count: number): string[] => [
+  ...rests(from - 1, start()),
+  ...TUNE,
+  HELD,
+  ...Array.from({length: count - from - 2}, () => HELD),
+]
 
+describe('a rest over several measures breaks around a cue (renotation-rules Q10, M1)', () => {
   it.each([
     ['before it', 9, [[1, 8]], '1+6'],
     ['to one measure before it, which is none', 9, [[6, 3]], ''],
@@ -54,7 +54,7 @@ describe('a rest over several measures breaks around a cue (renotation-rules Q10
     host[0] = start() + host[0]
     const source = scoreOf({
       'P1 Viola': [...host, ENTRY],
-      'P2 Flute': flute(entry - 2, entry),
+      'P2 Flute': fluteFrom(entry - 2, entry),
     })
     const {measures, text} = await cued(source)
     expect(measures).toHaveLength(entry)
@@ -101,11 +101,12 @@ describe('a rest over several measures breaks around a cue (renotation-rules Q10
   })
 })
 
+const divisionsOf = (measures: readonly string[]): string[] =>
+  measures.flatMap((each, index) =>
+    [...each.matchAll(/<divisions>(\d+)/g)].map(([, count]) => `${index + 1}:${count}`),
+  )
+
 describe('divisions (MusicXML 4.0, divisions)', () => {
-  const divisionsOf = (measures: readonly string[]): string[] =>
-    measures.flatMap((each, index) =>
-      [...each.matchAll(/<divisions>(\d+)/g)].map(([, count]) => `${index + 1}:${count}`),
-    )
   const triplets = ['G4', 'A4', 'B4', 'C5', 'B4', 'A4']
     .map((pitch) =>
       music(pitch, 1).replace(
@@ -180,6 +181,9 @@ describe('divisions (MusicXML 4.0, divisions)', () => {
   })
 })
 
+const staffRest = (staff: number): string =>
+  `<note><rest measure="yes"/><duration>8</duration><voice>${staff}</voice><staff>${staff}</staff></note>`
+
 describe('parts that are written in other ways', () => {
   it('measures without content', async () => {
     const empty = Array.from({length: 7}, (_, index) => `<measure number="${index + 2}"/>`)
@@ -197,13 +201,11 @@ describe('parts that are written in other ways', () => {
     const two = start()
       .replace('<clef>', '<staves>2</staves><clef number="1">')
       .replace('</clef>', '</clef><clef number="2"><sign>F</sign><line>4</line></clef>')
-    const rest = (staff: number): string =>
-      `<note><rest measure="yes"/><duration>8</duration><voice>${staff}</voice><staff>${staff}</staff></note>`
-    const silent = `${rest(1)}<backup><duration>8</duration></backup>${rest(2)}`
+    const silent = `${staffRest(1)}<backup><duration>8</duration></backup>${staffRest(2)}`
     const source = scoreOf({
       'P1 Harp': [
         ...Array.from({length: 8}, (_, index) => (index === 0 ? two : '') + silent),
-        `${music('C4:4{<staff>1</staff>}')}<backup><duration>8</duration></backup>${rest(2)}`,
+        `${music('C4:4{<staff>1</staff>}')}<backup><duration>8</duration></backup>${staffRest(2)}`,
       ],
       'P2 Flute': [...rests(6, start()), ...TUNE, HELD],
     })

@@ -16,7 +16,7 @@ export function scoreOf(parts: Parts): string {
     ({id, name, short}) =>
       `<score-part id="${id}"><part-name>${name}</part-name>${short && `<part-abbreviation>${short}</part-abbreviation>`}</score-part>`,
   )
-  const music = entries.map(({id, measures}) => {
+  const printed = entries.map(({id, measures}) => {
     const contents = measures.map((content, index) =>
       content.startsWith('<measure')
         ? content
@@ -24,7 +24,7 @@ export function scoreOf(parts: Parts): string {
     )
     return `<part id="${id}">\n${contents.join('\n')}\n</part>`
   })
-  return `<score-partwise version="4.0"><part-list>${list.join('')}</part-list>\n${music.join('\n')}\n</score-partwise>`
+  return `<score-partwise version="4.0"><part-list>${list.join('')}</part-list>\n${printed.join('\n')}\n</score-partwise>`
 }
 
 const TYPES = new Map([
