@@ -27,7 +27,7 @@ interface HeadingWords {
   readonly cover: string
   readonly source: string
   readonly noSigns: string
-  readonly measures: string
+  readonly measures: readonly [one: string, several: string]
   readonly moved: readonly [lower: string, higher: string]
   readonly unmoved: string
 }
@@ -37,7 +37,7 @@ const WORDS: Readonly<Record<Language, HeadingWords>> = {
     cover: '% cover',
     source: 'Source',
     noSigns: 'no sharps or flats',
-    measures: 'measures',
+    measures: ['measure', 'measures'],
     moved: ['8va lower', '8va higher'],
     unmoved: 'no octaves moved',
   },
@@ -45,7 +45,7 @@ const WORDS: Readonly<Record<Language, HeadingWords>> = {
     cover: 'À défaut de %\u00a0',
     source: 'Source\u00a0',
     noSigns: 'sans altérations à la clé',
-    measures: 'mesures',
+    measures: ['mesure', 'mesures'],
     moved: ['8va plus bas', '8va plus haut'],
     unmoved: 'aucune octave déplacée',
   },
@@ -53,7 +53,7 @@ const WORDS: Readonly<Record<Language, HeadingWords>> = {
     cover: 'Ersatz für %',
     source: 'Quelle',
     noSigns: 'ohne Vorzeichen',
-    measures: 'Takte',
+    measures: ['Takt', 'Takte'],
     moved: ['8va tiefer', '8va höher'],
     unmoved: 'keine Oktave versetzt',
   },
@@ -61,7 +61,7 @@ const WORDS: Readonly<Record<Language, HeadingWords>> = {
     cover: 'In sostituzione di %',
     source: 'Fonte',
     noSigns: 'senza alterazioni in chiave',
-    measures: 'battute',
+    measures: ['battuta', 'battute'],
     moved: ['8va sotto', '8va sopra'],
     unmoved: 'nessuna ottava spostata',
   },
@@ -69,7 +69,7 @@ const WORDS: Readonly<Record<Language, HeadingWords>> = {
     cover: 'En sustitución de %',
     source: 'Fuente',
     noSigns: 'sin alteraciones en la armadura',
-    measures: 'compases',
+    measures: ['compás', 'compases'],
     moved: ['8va más grave', '8va más agudo'],
     unmoved: 'ninguna octava desplazada',
   },
@@ -77,7 +77,7 @@ const WORDS: Readonly<Record<Language, HeadingWords>> = {
     cover: 'Ter vervanging van %',
     source: 'Bron',
     noSigns: 'zonder voortekens',
-    measures: 'maten',
+    measures: ['maat', 'maten'],
     moved: ['8va lager', '8va hoger'],
     unmoved: 'geen octaven verplaatst',
   },
@@ -131,8 +131,10 @@ function octavesOf(changes: readonly Change[], words: HeadingWords): string {
   const places = moved.map(({from, to, semitones}) => {
     const size = Math.abs(semitones) / 12
     const said = semitones < 0 ? lower : higher
-    const where = from.number === to.number ? from.number : `${from.number}–${to.number}`
-    return `${words.measures} ${where} ${said.replace('8va', size === 1 ? '8va' : `${size}×8va`)}`
+    const [one, several] = words.measures
+    const where =
+      from.number === to.number ? `${one} ${from.number}` : `${several} ${from.number}–${to.number}`
+    return `${where} ${said.replace('8va', size === 1 ? '8va' : `${size}×8va`)}`
   })
   return listed(places, '; ')
 }

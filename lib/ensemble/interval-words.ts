@@ -26,8 +26,14 @@ const WORDS: Readonly<Record<Language, IntervalWords>> = {
       'unison second third fourth fifth sixth seventh octave ninth tenth eleventh twelfth thirteenth fourteenth fifteenth'.split(
         ' ',
       ),
-    qualities: {P: 'perfect', M: 'major', m: 'minor', A: 'augmented', d: 'diminished'},
-    order: 'a * #',
+    qualities: {
+      P: 'a perfect',
+      M: 'a major',
+      m: 'a minor',
+      A: 'an augmented',
+      d: 'a diminished',
+    },
+    order: '* #',
     perfectOctaves: ['an octave', 'two octaves'],
     and: 'and',
   },
