@@ -70,8 +70,9 @@ export function itemsOf(piece: Piece, line: {readonly staff: number; readonly vo
     return note.kind !== 'rest' && at >= from && at < to
   }
   const shown = own.filter(isInside)
-  const attacks = shown.filter((note) => note.kind === 'pitched')
-  const [first, last] = [attacks[0], attacks.at(-1)]
+  // Where a file names no voices, the last of the document need not be the last in time.
+  const attacks = shown.flatMap(({kind, onset}) => (kind === 'pitched' ? onset : []))
+  const [first, last] = [Math.min(...attacks), Math.max(...attacks)]
   const isFirst = passage.from.measure === guest.index
   const isLast = isLastMeasure(piece)
   const printed = own
@@ -92,8 +93,8 @@ export function itemsOf(piece: Piece, line: {readonly staff: number; readonly vo
             staff,
             duration: duration * divisions,
             stem,
-            first: isFirst && note.onset === first?.onset,
-            last: isLast && note.onset === last?.onset,
+            first: isFirst && note.onset === first,
+            last: isLast && note.onset === last,
             slurs: piece.state.slurs,
           }),
       }

@@ -103,27 +103,29 @@ describe('what a part sounds, in words', () => {
 
 const spot = (measure: number) => ({measure: measure - 1, number: String(measure), onset: '0'})
 
+const section = (fifths: number | undefined, interval: Interval, untouched = false): Section => ({
+  measure: 0,
+  onset: 0,
+  staff: 1,
+  source: FIRST_STATE,
+  clef: FIRST_STATE.clef,
+  ...(fifths !== undefined && {key: {fifths}}),
+  transposition: {interval},
+  untouched,
+})
+
+const moved = (from: number, to: number, semitones: number): Change => ({
+  kind: 'moved',
+  part: 'P1',
+  from: spot(from),
+  to: spot(to),
+  semitones,
+  reason: '',
+})
+
 describe('the lines of a heading', () => {
   const [cover, missing] = ['tuba', 'bassoon'].map((id) => instrumentById(id))
-  const section = (fifths: number | undefined, interval: Interval, untouched = false): Section => ({
-    measure: 0,
-    onset: 0,
-    staff: 1,
-    source: FIRST_STATE,
-    clef: FIRST_STATE.clef,
-    ...(fifths !== undefined && {key: {fifths}}),
-    transposition: {interval},
-    untouched,
-  })
   const SECOND = {diatonic: -1, chromatic: -2}
-  const moved = (from: number, to: number, semitones: number): Change => ({
-    kind: 'moved',
-    part: 'P1',
-    from: spot(from),
-    to: spot(to),
-    semitones,
-    reason: '',
-  })
   const lines = (
     language: Language,
     sections: readonly Section[],

@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
-import {weaveLines} from '../../lib/ensemble/weave.ts'
+import {attacksOf, weaveLines} from '../../lib/ensemble/weave.ts'
 import type {Strand} from '../../lib/ensemble/weave.ts'
+import {phrasesOf, seamsOf} from '../../lib/fit/phrases.ts'
 import {linesFrom} from '../fit/notes.ts'
 
 /** `own 1-4`: whose phrase it is, and its measures from 1. */
@@ -57,6 +58,33 @@ describe('a voice woven into a part', () => {
     }
   })
 
+  it('leaves no attack out, and is parted at phrases, barlines and rests only', async () => {
+    await fc.assert(
+      fc.asyncProperty(anyMeasures(), anyMeasures(), async (own, missing) => {
+        const lines = await linesFrom(own, missing)
+        const [mine, theirs] = lines
+        if (!mine || !theirs) return
+        const {played, silent} = weaveLines(mine, theirs, [])
+        for (const [index, whose] of (['own', 'missing'] as const).entries()) {
+          const line = lines[index] ?? mine
+          const strands = [...played, ...silent].filter((each) => each.whose === whose)
+          const attacks = strands.flatMap((each) => attacksOf(line, each))
+          expect(new Set(attacks).size).toBe(line.attacks.length)
+          expect(attacks).toHaveLength(line.attacks.length)
+          const phrases = phrasesOf(line, seamsOf(line)).map(({from}) => from)
+          for (const {from} of strands) {
+            const [before, first] = [line.attacks[from - 1], line.attacks[from]]
+            if (!before || !first || phrases.includes(from)) continue
+            expect(whose).toBe('missing')
+            expect(first.bound).toBe(false)
+            expect(first.measure > before.measure || first.start > before.end).toBe(true)
+          }
+        }
+      }),
+      {numRuns: 80},
+    )
+  })
+
   it('is the heaviest choice of all without an overlap', {timeout: 60_000}, async () => {
     const token = fc.constantFrom('r', 'C3', 'E3', 'G3', 'r:2', 'C3:2', 'r:4')
     const anyPart = fc.array(token, {minLength: 6, maxLength: 14}).map(inMeasures)
@@ -72,6 +100,24 @@ describe('a voice woven into a part', () => {
     )
   })
 })
+
+/** Measures as they follow each other, some in pairs that a slur or a tie binds. */
+function anyMeasures(): fc.Arbitrary<string> {
+  const measures = [
+    'r:4',
+    'C3 D3 E3 F3',
+    'G3:2 r:2',
+    'r:2 A3 B3',
+    'C3( D3 E3 F3)',
+    'r E3 r:2',
+    'C3:1/2[ D3:1/2 E3:1/2 F3:1/2] r:2',
+    'C3 D3 E3( F3 | G3 A3) r:2',
+    'r:3 C3_ | C3:2~ D3 E3',
+    'C4 C2 E4 C2',
+  ]
+  const some = fc.array(fc.constantFrom(...measures), {minLength: 1, maxLength: 5})
+  return some.map((each) => each.join(' | '))
+}
 
 /** The tokens four quarters to a measure; what would cross a barline becomes a quarter. */
 function inMeasures(tokens: readonly string[]): string {

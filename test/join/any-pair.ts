@@ -119,6 +119,9 @@ function print(part: Part, {times, pickup, count}: Frame): string[] {
   let turn = 0
   let extra = 0
   let tied: string | undefined
+  /** Ties so far, and those that lead to a note. */
+  let ties = 0
+  const kept = new Set<number>()
   const scale = part.divisions / 12
   const next = (): Token => part.tokens[turn++ % part.tokens.length] as Token
   const staffOf = (voice: number): string =>
@@ -154,12 +157,14 @@ function print(part: Part, {times, pickup, count}: Frame): string[] {
     }
     const own = tied ?? pitch(low)
     const stop = tied !== undefined
+    if (stop) kept.add(ties)
     const start = token.tied && voice === 1
     tied = start ? own : undefined
-    const ties = `${stop ? '<tie type="stop"/>' : ''}${start ? '<tie type="start"/>' : ''}`
+    if (start) ties++
+    const tie = `${stop ? '<tie type="stop"/>' : ''}${start ? `<tie type="start" id="${ties}"/>` : ''}`
     const notations = [
       stop ? '<tied type="stop"/>' : '',
-      start ? '<tied type="start"/>' : '',
+      start ? `<tied type="start" id="${ties}"/>` : '',
       token.slur ? `<slur type="${token.slur}"/>` : '',
     ].join('')
     const shown = notations && `<notations>${notations}</notations>`
@@ -171,7 +176,7 @@ function print(part: Part, {times, pickup, count}: Frame): string[] {
       token.kind === 'chord'
         ? `<note><chord/>${pitch(high, token.octave + 1)}${lasting(length)}${said(type, token.stem)}</note>`
         : ''
-    return `${grace}<note>${own}${lasting(length)}${ties}${said(type, token.stem)}${shown}</note>${chord}`
+    return `${grace}<note>${own}${lasting(length)}${tie}${said(type, token.stem)}${shown}</note>${chord}`
   }
 
   function voiceOf(length: number, voice: number): string {
@@ -189,7 +194,7 @@ function print(part: Part, {times, pickup, count}: Frame): string[] {
     return content
   }
 
-  return Array.from({length: count}, (_, index) => {
+  const measures = Array.from({length: count}, (_, index) => {
     const time = times[Math.floor((index * times.length) / count)] ?? '4/4'
     const changed = index === 0 || time !== times[Math.floor(((index - 1) * times.length) / count)]
     const full = {'4/4': 48, '3/4': 36, '6/8': 36}[time] ?? 48
@@ -221,4 +226,9 @@ function print(part: Part, {times, pickup, count}: Frame): string[] {
     if (shape === 'one' && part.staves === 1) return head + first
     return `${head}${first}<backup><duration>${length * scale}</duration></backup>${voiceOf(length, 2)}`
   })
+  return measures.map((each) =>
+    each.replaceAll(/<(tied?) type="start" id="(\d+)"\/>/g, (_, name: string, id: string) =>
+      kept.has(Number(id)) ? `<${name} type="start"/>` : '',
+    ),
+  )
 }

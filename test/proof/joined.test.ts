@@ -70,6 +70,17 @@ describe('a part that holds the music of two', {timeout: 120_000}, () => {
     }
   })
 
+  it('is different where a played note is longer, or gone', async () => {
+    const played = notesIn(woven).filter(({note}) => !/<cue\/>|<tie /.test(note))
+    for (const each of played.filter((_, index) => index % 4 === 0)) {
+      const [, duration = ''] = /<duration>(\d+)/.exec(each.note) ?? []
+      const longer = each.note.replace(/<duration>\d+/, `<duration>${Number(duration) + 1}`)
+      expect(await verdictOf(replaced(each, longer)), each.note).toBe('different')
+      const rest = each.note.replace(/<pitch>[\s\S]*<\/pitch>/, '<rest/>')
+      expect(await verdictOf(replaced(each, rest)), each.note).toBe('different')
+    }
+  })
+
   it('needs every change that was reported', async () => {
     expect(changes.length).toBeGreaterThan(4)
     for (const change of changes)
