@@ -20,10 +20,10 @@ export function band(...parts: readonly BandPart[]): string {
     ({name, abbreviation = ''}, index) =>
       `<score-part id="P${index + 1}"><part-name>${name}</part-name><part-abbreviation>${abbreviation}</part-abbreviation></score-part>`,
   )
-  const music = parts.map((part, index) => {
-    const measures = part.measures.map(
+  const music = parts.map((each, index) => {
+    const measures = each.measures.map(
       (content, at) =>
-        `<measure number="${at + 1}">${at === 0 ? attributesOf(part) : ''}${content}</measure>`,
+        `<measure number="${at + 1}">${at === 0 ? attributesOf(each) : ''}${content}</measure>`,
     )
     return `<part id="P${index + 1}">${measures.join('\n')}</part>`
   })
@@ -47,10 +47,10 @@ export function rests(count: number, divisions = 2): string[] {
 const TYPES: Readonly<Record<string, string>> = {4: 'whole', 2: 'half', 1: 'quarter', 0.5: 'eighth'}
 
 /** A note such as `C#4`, so many quarters long; `inside` follows its stem. */
-export function note(pitch: string, quarters: number, inside = '', divisions = 2): string {
+export function note(pitch: string, length: number, inside = '', divisions = 2): string {
   const [, step = 'C', sign = '', octave = '4'] = /^([A-G])([b#]?)(\d)$/.exec(pitch) ?? []
   const alter = sign === '' ? '' : `<alter>${sign === 'b' ? -1 : 1}</alter>`
-  return `<note default-x="10"><pitch><step>${step}</step>${alter}<octave>${octave}</octave></pitch><duration>${quarters * divisions}</duration><voice>1</voice><type>${TYPES[quarters]}</type><stem>down</stem>${inside}</note>`
+  return `<note default-x="10"><pitch><step>${step}</step>${alter}<octave>${octave}</octave></pitch><duration>${length * divisions}</duration><voice>1</voice><type>${TYPES[length]}</type><stem>down</stem>${inside}</note>`
 }
 
 /** A measure of four quarters. */
