@@ -1,5 +1,7 @@
 import {measuresOf} from '../fit/fold.ts'
 import type {Attack, Line} from '../fit/line.ts'
+import {midiOf} from '../pitch/pitch.ts'
+import {NOTE, measureOf, soundingAt} from '../survey/facts.ts'
 import type {PartFacts, Position} from '../survey/facts.ts'
 import {placeOf, spotOf} from './change.ts'
 import type {Change, JoinedPassage} from './change.ts'
@@ -101,8 +103,34 @@ export function describeWeave(
     passages,
     returns: returnsOf(own, weave),
     silenced: new Set(silenced),
-    changes,
+    changes: [...changes, ...changesOfCues(own, missing, names)],
   }
+}
+
+/** What either part only reads: the player's own cues stay, those of the voice go. */
+function changesOfCues(own: Line, missing: Line, names: WeaveNames): Change[] {
+  const kept = cuesIn(own.facts).map(({at}): Change => {
+    const spot = spotOf(own.facts, at)
+    const reason = `${names.own} has a cue there`
+    return {kind: 'cues', part: missing.facts.part, from: spot, to: spot, reason}
+  })
+  const gone = cuesIn(missing.facts).map(({at, midi}): Change => {
+    const spot = spotOf(missing.facts, at)
+    const reason = `a cue of ${names.missing} is left out`
+    return {kind: 'dropped', part: missing.facts.part, from: spot, to: spot, midi, reason}
+  })
+  return [...kept, ...gone]
+}
+
+function cuesIn(facts: PartFacts): {readonly at: Position; readonly midi: number}[] {
+  const {notes, ticks} = facts
+  return Array.from({length: notes.count}, (_, note) => note)
+    .filter((note) => (notes.flags[note] ?? 0) & NOTE.cue)
+    .map((note) => {
+      const measure = measureOf(facts, note)
+      const onset = (notes.onset[note] ?? 0) / (ticks[measure] ?? 1)
+      return {at: {measure, onset}, midi: midiOf(soundingAt(facts, note))}
+    })
 }
 
 /** Phrases that follow each other in one line, all played or all not. */
@@ -147,11 +175,18 @@ function attacksIn(line: Line, run: readonly Strand[]): readonly Attack[] {
   return run.flatMap((strand) => attacksOf(line, strand))
 }
 
-function positionAt({clock}: Line, time: number): Position {
+/** The place of a time; where that is a whole number of ticks, exactly the onset of a note there. */
+function positionAt({clock, facts}: Line, time: number): Position {
   let measure = 0
-  while ((clock.starts[measure + 1] ?? Infinity) <= time) measure++
-  return {measure, onset: time - (clock.starts[measure] ?? 0)}
+  while ((clock.starts[measure + 1] ?? Infinity) <= time + SLACK) measure++
+  const onset = Math.max(0, time - (clock.starts[measure] ?? 0))
+  const ticks = facts.ticks[measure] ?? 1
+  const exact = Math.round(onset * ticks) / ticks
+  return {measure, onset: Math.abs(exact - onset) < SLACK ? exact : onset}
 }
+
+/** In quarters: what sums of thirds may be off by. */
+const SLACK = 1e-6
 
 /** In quarters: shorter than any note. */
 const SHORTEST = 1 / 256

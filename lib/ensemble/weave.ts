@@ -64,6 +64,11 @@ export function lastEnd(attacks: readonly Attack[]): number {
   return attacks.reduce((last, {end}) => Math.max(last, end), 0)
 }
 
+/** Sums of thirds do not come out even: what begins where another ends does not overlap it. */
+function rounded(time: number): number {
+  return Math.round(time * 1e6) / 1e6
+}
+
 type Stretch = Pick<Strand, 'from' | 'to'>
 
 function strandOf(
@@ -79,8 +84,8 @@ function strandOf(
     whose,
     from,
     to,
-    start: attacks[0]?.start ?? 0,
-    end: Math.min(next, lastEnd(attacks)),
+    start: rounded(attacks[0]?.start ?? 0),
+    end: rounded(Math.min(next, lastEnd(attacks))),
     essential: whose === 'own' ? essentialShare(attacks, others) : 0,
   }
 }

@@ -58,12 +58,19 @@ export interface Strand {
   readonly inPlace: boolean
 }
 
-/** The guest's items of one voice in a piece, in the order of the document; its rests also outside of the piece. */
+/**
+ * The guest's items of one voice in a piece, in the order of the document; its rests also outside of the piece. What the guest
+ * itself only reads is not its music.
+ */
 export function itemsOf(piece: Piece, line: {readonly staff: number; readonly voice: string}) {
   const {guest, passage, from, to} = piece
   const silent = passage.manner === 'cue'
   const own = guest.notes.filter(
-    (note) => note.staff === line.staff && note.voice === line.voice && !(silent && isHidden(note)),
+    (note) =>
+      note.staff === line.staff &&
+      note.voice === line.voice &&
+      !note.cue &&
+      !(silent && isHidden(note)),
   )
   const isInside = (note: Note): boolean => {
     const at = note.onset / guest.ticks
@@ -105,9 +112,9 @@ export function itemsOf(piece: Piece, line: {readonly staff: number; readonly vo
 /** The voices of the guest that have notes in the piece, the one with most first. */
 export function linesOf({guest, passage, from, to}: Piece) {
   const counts = new Map<string, {staff: number; voice: string; count: number}>()
-  for (const {kind, staff, voice, onset} of guest.notes) {
+  for (const {kind, staff, voice, onset, cue} of guest.notes) {
     const at = onset / guest.ticks
-    if (kind === 'rest' || at < from || at >= to) continue
+    if (kind === 'rest' || cue || at < from || at >= to) continue
     if (passage.line && (passage.line.staff !== staff || passage.line.voice !== voice)) continue
     const known = counts.get(`${staff}/${voice}`) ?? {staff, voice, count: 0}
     known.count++

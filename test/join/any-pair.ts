@@ -55,6 +55,8 @@ interface Token {
   readonly slur: 'start' | 'stop' | undefined
   readonly tied: boolean
   readonly stem: string
+  /** Not printed, or a cue in the source already. */
+  readonly shown: 'yes' | 'no' | 'cue'
 }
 
 interface Frame {
@@ -74,6 +76,7 @@ function anyPart(): fc.Arbitrary<Part> {
     slur: fc.constantFrom(undefined, undefined, 'start', 'stop'),
     tied: fc.integer({min: 0, max: 4}).map((each) => each === 0),
     stem: fc.constantFrom('', '<stem>up</stem>', '<stem>none</stem>'),
+    shown: fc.constantFrom('yes', 'yes', 'yes', 'yes', 'yes', 'no', 'cue'),
   }) as fc.Arbitrary<Token>
   return fc.record({
     divisions: fc.constantFrom(12, 24, 12, 480),
@@ -176,7 +179,9 @@ function print(part: Part, {times, pickup, count}: Frame): string[] {
       token.kind === 'chord'
         ? `<note><chord/>${pitch(high, token.octave + 1)}${lasting(length)}${said(type, token.stem)}</note>`
         : ''
-    return `${grace}<note>${own}${lasting(length)}${tie}${said(type, token.stem)}${shown}</note>${chord}`
+    const hidden = token.shown === 'no' ? ' print-object="no"' : ''
+    const cue = token.shown === 'cue' && !stop && !start ? '<cue/>' : ''
+    return `${grace}<note${hidden}>${cue}${own}${lasting(length)}${tie}${said(type, token.stem)}${shown}</note>${chord}`
   }
 
   function voiceOf(length: number, voice: number): string {
