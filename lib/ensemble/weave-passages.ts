@@ -69,8 +69,8 @@ export function describeWeave(
       return `${where}: ${words}`
     }
     const change = (kind: JoinedPassage['kind'], seen: PartFacts, reason: string): void => {
-      // A note that is tied on is printed as several cues: they end with it.
-      const until = kind === 'cues' ? positionAt(line, lastEnd(attacksIn(line, run))) : end
+      // A note that is tied on may be printed as several cues: they end with it.
+      const until = kind === 'silenced' ? end : lastOnset(line, run)
       const [from, to] = [spotOf(facts, begin), spotOf(facts, until)]
       changes.push({kind, part: seen.part, from, to, reason})
     }
@@ -123,14 +123,16 @@ function changesOfCues(own: Line, missing: Line, names: WeaveNames): Change[] {
 }
 
 function cuesIn(facts: PartFacts): {readonly at: Position; readonly midi: number}[] {
-  const {notes, ticks} = facts
+  const {notes} = facts
   return Array.from({length: notes.count}, (_, note) => note)
     .filter((note) => (notes.flags[note] ?? 0) & NOTE.cue)
-    .map((note) => {
-      const measure = measureOf(facts, note)
-      const onset = (notes.onset[note] ?? 0) / (ticks[measure] ?? 1)
-      return {at: {measure, onset}, midi: midiOf(soundingAt(facts, note))}
-    })
+    .map((note) => ({at: placeIn(facts, note), midi: midiOf(soundingAt(facts, note))}))
+}
+
+/** Where a note of the columns begins. */
+function placeIn(facts: PartFacts, note: number): Position {
+  const measure = measureOf(facts, note)
+  return {measure, onset: (facts.notes.onset[note] ?? 0) / (facts.ticks[measure] ?? 1)}
 }
 
 /** Phrases that follow each other in one line, all played or all not. */
@@ -169,6 +171,18 @@ function endOf(line: Line, run: readonly Strand[]): Position {
   const next = line.attacks[(run.at(-1)?.to ?? 0) + 1]?.start ?? Infinity
   const end = Math.max(lastEnd(attacksIn(line, run)), (last?.start ?? 0) + SHORTEST)
   return positionAt(line, Math.min(end, next))
+}
+
+/** Where the last note of a run begins, be it tied. */
+function lastOnset(line: Line, run: readonly Strand[]): Position {
+  const places = attacksIn(line, run)
+    .flatMap(({tones}) => tones)
+    .map(({note, tied}) => placeIn(line.facts, tied?.at(-1) ?? note))
+  return places.reduce((last, each) =>
+    each.measure > last.measure || (each.measure === last.measure && each.onset > last.onset)
+      ? each
+      : last,
+  )
 }
 
 function attacksIn(line: Line, run: readonly Strand[]): readonly Attack[] {

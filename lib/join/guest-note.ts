@@ -14,6 +14,8 @@ export interface NoteSetting {
   readonly staff: number | undefined
   /** In the host's divisions; grace notes have none. */
   readonly duration: number
+  /** Sounds with the note before it. */
+  readonly chord: boolean
   readonly stem: 'up' | 'down' | undefined
   /** The first attack of the passage: what leads to it from before is cut. The last: what leads on is. */
   readonly first: boolean
@@ -39,7 +41,9 @@ export function printGuestNote({text}: Measure, note: Note, setting: NoteSetting
   const silent = manner === 'cue'
   if (silent && !note.cue) add('cue', '<cue/>')
   for (const each of element.children) {
-    if (FOREIGN.has(each.name) || (each.name === 'tie' && (silent || isCut(each, setting)))) {
+    const isTieless = each.name === 'tie' && (silent || isCut(each, setting))
+    const isAlone = each.name === 'chord' && !setting.chord
+    if (FOREIGN.has(each.name) || isTieless || isAlone) {
       edits.push(removeElement(text, each))
       continue
     }

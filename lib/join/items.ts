@@ -84,14 +84,15 @@ export function itemsOf(piece: Piece, line: {readonly staff: number; readonly vo
   const isLast = isLastMeasure(piece)
   const printed = own
     .filter((note) => note.kind === 'rest' || shown.includes(note))
-    .map((note): Item => {
+    .map((note, index, all): Item => {
       const at = note.onset / guest.ticks
+      const chord = note.chord && isWith(note, all[index - 1])
       const duration = note.duration / guest.ticks
       return {
         kind: note.kind === 'rest' ? 'rest' : 'note',
         at,
-        until: at + (note.chord ? 0 : duration),
-        chord: note.chord,
+        until: at + (chord ? 0 : duration),
+        chord,
         ...(note.written && {height: stepsAbove(note.written)}),
         print: ({voice, staff, divisions, stem}) =>
           printGuestNote(guest, note, {
@@ -99,6 +100,7 @@ export function itemsOf(piece: Piece, line: {readonly staff: number; readonly vo
             voice,
             staff,
             duration: duration * divisions,
+            chord,
             stem,
             first: isFirst && note.onset === first,
             last: isLast && note.onset === last,
@@ -107,6 +109,11 @@ export function itemsOf(piece: Piece, line: {readonly staff: number; readonly vo
       }
     })
   return {notes: printed, directions: directionsOf(piece, line.staff)}
+}
+
+/** Whether the note before is of the same chord: its first may have been left out. */
+function isWith({onset, grace}: Note, before: Note | undefined): boolean {
+  return before?.kind === 'pitched' && before.onset === onset && before.grace === grace
 }
 
 /** The voices of the guest that have notes in the piece, the one with most first. */

@@ -230,6 +230,16 @@ describe('a cross-cue', () => {
 const small = (words: string): string => music(words).replaceAll('<note>', '<note><cue/>')
 
 describe('cues that the source has', () => {
+  it('may be the first of a chord', async () => {
+    const chord = small('G3') + music('B3').replace('<note>', '<note><chord/>')
+    const {measures} = await woven(
+      [TUNE[0] ?? '', ...rests(1)],
+      [...rests(1), chord + music('C4:2 D4')],
+    )
+    expect(pitchesOf(measures[1])).toBe('B3 C4 D4')
+    expect(measures[1]).not.toContain('<chord/>')
+  })
+
   it('stay in the part, and go with the voice that it takes in', async () => {
     const own = [...TUNE, small('C4 D4 E4 F4'), ...rests(2)]
     const missing = [small('A2 B2 C3 D3'), ...rests(2), ...BASS]

@@ -26,8 +26,6 @@ const JOBS: readonly PartJob[] = [
   {for: instrumentById('clarinet-b-flat')},
   {for: instrumentById('bassoon')},
   {to: {kind: 'concert', octaves: 'sounding'}},
-  {for: instrumentById('flute'), fold: 'tutti'},
-  {for: instrumentById('tuba'), fold: 'student', drop: true},
 ]
 
 const anyHoled = fc
