@@ -70,7 +70,7 @@ function anyPart(): fc.Arbitrary<Part> {
     length: fc.constantFrom(...LENGTHS),
     kind: fc.constantFrom('note', 'note', 'note', 'rest', 'rest', 'chord', 'triplet', 'forward'),
     steps: fc.constantFrom('CE', 'DF', 'EG', 'FA', 'GB', 'AC', 'BD'),
-    octave: fc.integer({min: 2, max: 5}),
+    octave: fc.integer({min: 3, max: 5}),
     alter: fc.constantFrom(0, 0, 0, 1, -1),
     grace: fc.integer({min: 0, max: 7}).map((each) => each === 0),
     slur: fc.constantFrom(undefined, undefined, 'start', 'stop'),
@@ -158,8 +158,10 @@ function print(part: Part, {times, pickup, count}: Frame): string[] {
         )
         .join('')
     }
-    const own = tied ?? pitch(low)
     const stop = tied !== undefined
+    const isCue = token.shown === 'cue' && !stop && !(token.tied && voice === 1)
+    // Where nothing is played: of two notes alike, one of them a cue, nobody can tell which is gone.
+    const own = tied ?? pitch(low, isCue ? 7 : token.octave)
     if (stop) kept.add(ties)
     const start = token.tied && voice === 1
     tied = start ? own : undefined
@@ -180,7 +182,7 @@ function print(part: Part, {times, pickup, count}: Frame): string[] {
         ? `<note><chord/>${pitch(high, token.octave + 1)}${lasting(length)}${said(type, token.stem)}</note>`
         : ''
     const hidden = token.shown === 'no' ? ' print-object="no"' : ''
-    const cue = token.shown === 'cue' && !stop && !start ? '<cue/>' : ''
+    const cue = isCue ? '<cue/>' : ''
     return `${grace}<note${hidden}>${cue}${own}${lasting(length)}${tie}${said(type, token.stem)}${shown}</note>${chord}`
   }
 

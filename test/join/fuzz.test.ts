@@ -34,7 +34,9 @@ const anyHoled = fc
   .filter((score) => partIds(score).length === 2)
 const scores = fc.oneof({weight: 1, arbitrary: anyHoled}, {weight: 4, arbitrary: anyPair()})
 
-const runs = Number(process.env.RUNS ?? 60)
+/** Always the same scores, unless more are asked for. */
+const asked = process.env.RUNS
+const parameters = asked === undefined ? {numRuns: 60, seed: 1} : {numRuns: Number(asked)}
 
 async function check(score: string, request: JoinRequest, job: PartJob): Promise<void> {
   try {
@@ -53,7 +55,7 @@ describe('a part that takes in music of another stays valid and is proven', () =
         fc.integer({min: 1, max: 2}),
         async (score, job, length) => check(score, {cues: {rest: 1, length}}, job),
       ),
-      {numRuns: runs},
+      parameters,
     ),
   )
 
@@ -69,7 +71,7 @@ describe('a part that takes in music of another stays valid and is proven', () =
           await check(score, {cover: {part: 'P2', instrument, tier: 'tutti', when}}, job)
         },
       ),
-      {numRuns: runs},
+      parameters,
     ),
   )
 })
