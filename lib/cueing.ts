@@ -1,5 +1,5 @@
 import type {Report} from './diagnostic.ts'
-import {placeOf, spotOf} from './ensemble/change.ts'
+import {spotOf} from './ensemble/change.ts'
 import type {Change} from './ensemble/change.ts'
 import {quartersOf} from './ensemble/cue-line.ts'
 import {DEFAULT_CUES, chooseCues, cueLabel} from './ensemble/cues.ts'
@@ -9,6 +9,7 @@ import type {Passage} from './join/passage.ts'
 import type {PartPlan} from './plan/plan.ts'
 import type {Register} from './plan/register.ts'
 import type {Score} from './score.ts'
+import {placeIn} from './survey/facts.ts'
 import type {PartFacts} from './survey/facts.ts'
 import {readFormer} from './survey/former.ts'
 
@@ -73,7 +74,7 @@ export async function cuesFor(
       code: 'cues/added',
       severity: 'info',
       message: reason,
-      at: placeOf(host, {measure: cue.from, onset: 0}),
+      at: placeIn(host, cue.from),
     })
     const end = quartersOf(cue.source.facts, cue.to - 1)
     const from = spotOf(host, {measure: cue.from, onset: 0})
@@ -86,7 +87,7 @@ export async function cuesFor(
       code: 'cues/none',
       severity: 'warning',
       message: `nobody plays what could be cued before the entry in measure ${numberOf(host, entry)}, after ${rest} measures' rest`,
-      at: placeOf(host, {measure: entry, onset: 0}),
+      at: placeIn(host, entry),
     })
   }
   return cues

@@ -162,10 +162,24 @@ interface Decided {
 async function* write(
   score: Score,
   job: Job,
-  {plans, joined, readings, excerpt}: Decided,
+  decided: Decided,
   report: Report,
 ): AsyncGenerator<Uint8Array> {
-  const joiners = await openJoiners(score, joined, report)
+  const joiners = await openJoiners(score, decided.joined, report)
+  try {
+    yield* writeFrames(score, job, decided, joiners, report)
+  } finally {
+    for (const joiner of joiners.values()) await joiner.close()
+  }
+}
+
+async function* writeFrames(
+  score: Score,
+  job: Job,
+  {plans, readings, excerpt}: Decided,
+  joiners: ReadonlyMap<string, Joiner>,
+  report: Report,
+): AsyncGenerator<Uint8Array> {
   const contexts = new Map<string, Context>()
   const editors = new Map([...plans].map(([part, plan]) => [part, editing(plan, report)]))
   const encode = createWriter(score.open)
@@ -202,7 +216,6 @@ async function* write(
     }
   }
   if (size > 0) yield encode(whole(batch, size))
-  for (const joiner of joiners.values()) await joiner.close()
 }
 
 interface OpenJoiner extends Joiner {

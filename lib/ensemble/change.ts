@@ -49,14 +49,3 @@ export function spotOf(facts: PartFacts, {measure, onset}: Position): ExactSpot 
   const number = facts.numbers[measure] ?? ''
   return {measure, number, onset: `${Math.round(onset * ticks)}/${ticks}`}
 }
-
-/** A place as a diagnostic wants it. */
-export function placeOf(facts: PartFacts, {measure}: Position) {
-  const number = facts.numbers[measure]
-  const line = facts.lines[measure]
-  return {
-    part: facts.part,
-    ...(number !== undefined && {measure: number}),
-    ...(line !== undefined && {line}),
-  }
-}

@@ -11,8 +11,9 @@ import {awayBy, remediesFor} from '../fit/remedy.ts'
 import {surroundingsOf} from '../fit/surroundings.ts'
 import type {Instrument} from '../instruments/instrument.ts'
 import type {Register} from '../plan/register.ts'
+import {placeIn} from '../survey/facts.ts'
 import type {PartFacts} from '../survey/facts.ts'
-import {placeOf, spotOf} from './change.ts'
+import {spotOf} from './change.ts'
 import type {Change, DroppedNote, MovedPassage} from './change.ts'
 
 export interface FoldRequest {
@@ -61,7 +62,7 @@ export function foldPart(
       code: 'fold/phrase',
       severity: 'info',
       message: describeFold(own, fold),
-      at: placeOf(own, fold.from),
+      at: placeIn(own, fold.from.measure),
     })
   }
   const changes: Change[] = plan.folds.map((fold) => toChange(own, fold))
@@ -72,7 +73,7 @@ export function foldPart(
         code: 'fold/dropped',
         severity: 'warning',
         message: describeDrop(tone),
-        at: placeOf(own, tone),
+        at: placeIn(own, tone.measure),
       })
     }
     const dropped = new Set(plan.unplayable.flatMap(({note, tied = []}) => [note, ...tied]))
@@ -83,7 +84,7 @@ export function foldPart(
       code: 'fold/unplayable',
       severity: 'warning',
       message: `${keyName(tone.midi)} is out of reach whatever the octave of its phrase; ${advice}`,
-      at: placeOf(own, tone),
+      at: placeIn(own, tone.measure),
     })
   }
   return {registers: plan.registers, dropped: new Set(), changes}

@@ -1,9 +1,9 @@
 import {measuresOf} from '../fit/fold.ts'
 import type {Attack, Line} from '../fit/line.ts'
 import {midiOf} from '../pitch/pitch.ts'
-import {NOTE, measureOf, soundingAt} from '../survey/facts.ts'
+import {NOTE, measureOf, placeIn, soundingAt} from '../survey/facts.ts'
 import type {PartFacts, Position} from '../survey/facts.ts'
-import {placeOf, spotOf} from './change.ts'
+import {spotOf} from './change.ts'
 import type {Change, JoinedPassage} from './change.ts'
 import {attacksOf, lastEnd} from './weave.ts'
 import type {Strand, Weave} from './weave.ts'
@@ -64,7 +64,7 @@ export function describeWeave(
         code,
         severity: silent ? 'warning' : 'info',
         message: `${where}: ${words}`,
-        at: placeOf(facts, begin),
+        at: placeIn(facts, begin.measure),
       })
       return `${where}: ${words}`
     }
@@ -126,11 +126,11 @@ function cuesIn(facts: PartFacts): {readonly at: Position; readonly midi: number
   const {notes} = facts
   return Array.from({length: notes.count}, (_, note) => note)
     .filter((note) => (notes.flags[note] ?? 0) & NOTE.cue)
-    .map((note) => ({at: placeIn(facts, note), midi: midiOf(soundingAt(facts, note))}))
+    .map((note) => ({at: positionOf(facts, note), midi: midiOf(soundingAt(facts, note))}))
 }
 
 /** Where a note of the columns begins. */
-function placeIn(facts: PartFacts, note: number): Position {
+function positionOf(facts: PartFacts, note: number): Position {
   const measure = measureOf(facts, note)
   return {measure, onset: (facts.notes.onset[note] ?? 0) / (facts.ticks[measure] ?? 1)}
 }
@@ -177,7 +177,7 @@ function endOf(line: Line, run: readonly Strand[]): Position {
 function lastOnset(line: Line, run: readonly Strand[]): Position {
   const places = attacksIn(line, run)
     .flatMap(({tones}) => tones)
-    .map(({note, tied}) => placeIn(line.facts, tied?.at(-1) ?? note))
+    .map(({note, tied}) => positionOf(line.facts, tied?.at(-1) ?? note))
   return places.reduce((last, each) =>
     each.measure > last.measure || (each.measure === last.measure && each.onset > last.onset)
       ? each

@@ -3,8 +3,8 @@ import {DIMINISHED_SECOND, formatInterval, negate, sameInterval} from '../pitch/
 import type {Interval} from '../pitch/interval.ts'
 import {describeKey, isTraditional, majorTonic, transposeKey} from '../pitch/key.ts'
 import type {Key} from '../pitch/key.ts'
-import type {StateFact} from '../survey/facts.ts'
-import type {PartFacts} from '../survey/facts.ts'
+import {placeIn} from '../survey/facts.ts'
+import type {PartFacts, StateFact} from '../survey/facts.ts'
 import type {Transposition} from '../staff/state.ts'
 import type {KeyPolicy} from './job.ts'
 import {chooseTurns, targetFifths} from './keys.ts'
@@ -128,7 +128,7 @@ function reportTurn(
     code: 'key/turned',
     severity: 'info',
     message: `the signature is written enharmonically, with ${describeKey(key)}${instead}, and the transposition as ${formatInterval(to.interval)}`,
-    at: placeOf(at, facts),
+    at: placeIn(facts, at.measure),
     ...(isTraditional(key) && {actual: String(key.fifths)}),
   })
 }
@@ -138,7 +138,7 @@ function reportAgreed(at: Section, key: Key, facts: PartFacts, report: Report): 
     code: 'key/taken-from-score',
     severity: 'info',
     message: `the part prints no key signature and gets that of the other parts: ${describeKey(key)}`,
-    at: placeOf(at, facts),
+    at: placeIn(facts, at.measure),
   })
 }
 
@@ -150,18 +150,8 @@ function reportChoice(at: Section, key: Key, facts: PartFacts, report: Report): 
     code: 'key/choice',
     severity: 'info',
     message: `${majorTonic(key.fifths)} major or its relative, ${describeKey(key)}; written as ${majorTonic(other.fifths)} major it would have ${describeKey(other)}`,
-    at: placeOf(at, facts),
+    at: placeIn(facts, at.measure),
   })
-}
-
-function placeOf(at: Position, facts: PartFacts) {
-  const measure = facts.numbers[at.measure]
-  const line = facts.lines[at.measure]
-  return {
-    part: facts.part,
-    ...(measure !== undefined && {measure}),
-    ...(line !== undefined && {line}),
-  }
 }
 
 function sameFifths(a: Interval, b: Interval): boolean {

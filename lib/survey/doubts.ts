@@ -4,7 +4,7 @@ import {sameClef} from '../staff/clef.ts'
 import type {Belief} from './believe.ts'
 import {isDeclared} from './explain.ts'
 import type {Believed, Candidate} from './explain.ts'
-import {measureOf} from './facts.ts'
+import {measureOf, placeIn} from './facts.ts'
 import type {PartFacts} from './facts.ts'
 
 /** Where the evidence contradicts the file, or does not settle what it leaves open. */
@@ -37,7 +37,7 @@ export function readDoubts(
   const [best] = judged
   if (!best || !believed) return []
   const common = {
-    at: placeOf(facts, firstDoubted(belief, facts)),
+    at: placeIn(facts, firstDoubted(belief, facts)),
     for: believed.evidence.filter(({weight}) => weight > 0).map(({words}) => words),
     against: believed.evidence.filter(({weight}) => weight < 0).map(({words}) => words),
     candidates: believed.candidates,
@@ -114,14 +114,4 @@ function firstDoubted({line, judged}: Belief, facts: PartFacts): number {
     if (state && clefs.some((clef) => sameClef(clef, state.clef))) return measureOf(facts, note)
   }
   return line.played.indexOf(1)
-}
-
-function placeOf(facts: PartFacts, measure: number): Place {
-  const number = facts.numbers[measure]
-  const line = facts.lines[measure]
-  return {
-    part: facts.part,
-    ...(number !== undefined && {measure: number}),
-    ...(line !== undefined && {line}),
-  }
 }

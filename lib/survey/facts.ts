@@ -1,3 +1,4 @@
+import type {Place} from '../diagnostic.ts'
 import {advance} from '../musicxml/measure.ts'
 import {readState, stateAt} from '../musicxml/in-force.ts'
 import type {Measure, Note, Reading} from '../musicxml/measure.ts'
@@ -261,6 +262,17 @@ export function soundingAt(facts: PartFacts, index: number): Pitch {
   const written = writtenAt(facts.notes, index)
   const state = facts.states[facts.notes.state[index] ?? 0]
   return state ? transpose(written, state.state.transposition.interval) : written
+}
+
+/** Where a measure of the part is, by its index, for a diagnostic. */
+export function placeIn(facts: PartFacts, measure: number): Place {
+  const number = facts.numbers[measure]
+  const line = facts.lines[measure]
+  return {
+    part: facts.part,
+    ...(number !== undefined && {measure: number}),
+    ...(line !== undefined && {line}),
+  }
 }
 
 /** The measure index of a note of the columns. */
