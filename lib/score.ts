@@ -209,7 +209,7 @@ function textOf(frame: Frame): string {
     return UTF_8.decode(frame.bytes)
   } catch {
     const sound = new TextDecoder().decode(frame.bytes).split('\ufffd')[0] ?? ''
-    const line = frame.line + sound.split('\n').length - 1
+    const line = frame.line + sound.split(/\r\n|[\r\n]/).length - 1
     throw scoreError('source/encoding', 'the bytes are not text in UTF-8', {line})
   }
 }

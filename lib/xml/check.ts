@@ -1,8 +1,10 @@
 import {isSpace, PLAIN} from './characters.ts'
-import {countByte, LESS, markupEnd, startsWith} from './scan.ts'
+import {countLines, LESS, markupEnd, startsWith} from './scan.ts'
+import {PLAIN_DEPTH, plainElements} from './plain.ts'
 import {isDocumentType} from './document-type.ts'
 import {syntaxError, type SyntaxFault} from './syntax-error.ts'
 import {
+  DEEPEST,
   openTags,
   passCharacter,
   passEndTag,
@@ -38,22 +40,21 @@ const LIMIT = 64 * 1024 * 1024
 export function createChecker(): Checker {
   const window = openWindow()
   const tags = openTags(fail)
-  let [feeds, returns] = [0, 0]
+  let lines = 0
+  let last: number | undefined
   /** Nothing was read but a byte order mark: an XML declaration may stand here. */
   let isStart = true
   let hasMark = false
   let hasType = false
 
   function fail(message: string, at: number, fault?: SyntaxFault): never {
-    const rest = window.bytes.subarray(at)
-    // Line ends of old Macintosh programs are carriage returns alone.
-    const line = feeds > 0 ? feeds - countByte(rest, 0x0a) : returns - countByte(rest, 0x0d)
-    throw syntaxError(message, line + 1, fault)
+    const rest = countLines(window.bytes.subarray(at), window.bytes[at - 1])
+    throw syntaxError(message, lines - rest + 1, fault)
   }
 
   function push(chunk: Uint8Array): void {
-    feeds += countByte(chunk, 0x0a)
-    if (feeds === 0) returns += countByte(chunk, 0x0d)
+    lines += countLines(chunk, last)
+    last = chunk.at(-1) ?? last
     extend(window, chunk)
     const {bytes, from, wake} = window
     if (bytes.length >= wake || bytes.length > from + LIMIT) run()
@@ -62,7 +63,10 @@ export function createChecker(): Checker {
   function run(): void {
     const {bytes} = window
     let at = window.from
+    const plain = plainElements(bytes)
     while (at < bytes.length) {
+      if (tags.depth > 0 && tags.depth < DEEPEST - PLAIN_DEPTH) at = plain.pass(at)
+      if (at === bytes.length) break
       const next = passNext(bytes, at)
       if (next < 0) break
       isStart &&= next === at + 3 && bytes[at] === 0xef

@@ -1,4 +1,4 @@
-import {countByte, hasName, isMark, readAttribute} from './scan.ts'
+import {countLines, hasName, isMark, readAttribute} from './scan.ts'
 import {syntaxError} from './syntax-error.ts'
 import {extend, nextEndTag, nextMarkup, openWindow, type Window} from './window.ts'
 
@@ -36,9 +36,6 @@ export interface FramerOptions {
   readonly limit?: number
 }
 
-const LINE_FEED = 0x0a
-const RETURN = 0x0d
-
 type State = 'root' | 'header' | 'between' | 'inside' | 'measure' | 'skip' | 'footer'
 
 /**
@@ -66,7 +63,8 @@ export class Framer {
   /** Offset and line of the window's `from` in the score. */
   #start = 0
   #line = 1
-  #lineEnd = LINE_FEED
+  /** The byte before the window's `from`. */
+  #last: number | undefined
   /** Where the first bytes after the header stand, when some were left out. */
   #leap: readonly [start: number, line: number] | undefined
 
@@ -156,9 +154,6 @@ export class Framer {
     }
     this.#state = 'header'
     this.#headerEnd = end
-    const header = this.#window.bytes.subarray(0, end)
-    // Line ends of old Macintosh programs are carriage returns alone.
-    if (!header.includes(LINE_FEED) && header.includes(RETURN)) this.#lineEnd = RETURN
   }
 
   #openOuter(frames: Frame[], start: number, end: number, closed: boolean): void {
@@ -240,13 +235,14 @@ export class Framer {
     const bytes = this.#window.bytes.subarray(this.#window.from, end)
     const [part, measure, start, line] = [this.#part, this.#measure, this.#start, this.#line]
     if (this.#treatment !== 'drop') frames.push({kind: as, bytes, part, measure, start, line})
-    this.#line += countByte(bytes, this.#lineEnd)
+    this.#line += countLines(bytes, this.#last)
+    this.#last = bytes.at(-1) ?? this.#last
     this.#start += length
     this.#window.from = end
   }
 
   #lineAt(at: number): number {
-    return this.#line + countByte(this.#window.bytes.subarray(this.#window.from, at), this.#lineEnd)
+    return this.#line + countLines(this.#window.bytes.subarray(this.#window.from, at), this.#last)
   }
 
   #tooLarge(): SyntaxError {

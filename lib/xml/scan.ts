@@ -5,6 +5,8 @@ import {decode} from './element.ts'
 export const LESS = 0x3c
 const GREATER = 0x3e
 const SLASH = 0x2f
+const LINE_FEED = 0x0a
+const RETURN = 0x0d
 const BANG = 0x21
 const QUESTION = 0x3f
 const EQUALS = 0x3d
@@ -146,8 +148,23 @@ function findAttribute(
   return undefined
 }
 
+/**
+ * How many lines end in these bytes, as XML 1.0 counts them (section 2.11): at a carriage return and a line feed together, at
+ * either alone. `before` is the byte before them.
+ */
+export function countLines(bytes: Uint8Array, before?: number): number {
+  let count = countByte(bytes, LINE_FEED)
+  if (before === RETURN && bytes[0] === LINE_FEED) count--
+  const first = bytes.indexOf(RETURN)
+  if (first < 0) return count
+  for (let i = first; i < bytes.length; i++) {
+    if (bytes[i] === RETURN && bytes[i + 1] !== LINE_FEED) count++
+  }
+  return count
+}
+
 /** How often a byte occurs, four bytes at a time: line counting must not cost more than cutting. */
-export function countByte(bytes: Uint8Array, byte: number): number {
+function countByte(bytes: Uint8Array, byte: number): number {
   let count = 0
   let i = 0
   // Words begin at a multiple of four; a few bytes have no whole word.

@@ -24,7 +24,7 @@ export interface Tags {
 }
 
 /** Elements may be nested so deep; MusicXML needs a dozen. */
-const DEEPEST = 1000
+export const DEEPEST = 1000
 
 /** No element open yet. */
 export function openTags(fail: Fail): Tags {

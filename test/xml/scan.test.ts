@@ -1,21 +1,26 @@
 import fc from 'fast-check'
 import {expect, test} from 'vitest'
-import {countByte, markupEnd, readAttribute} from '../../lib/xml/scan.ts'
+import {countLines, markupEnd, readAttribute} from '../../lib/xml/scan.ts'
 import {utf8} from './scores.ts'
 
-test('counts a byte wherever the bytes begin and however many they are', () => {
-  const some = fc.array(fc.constantFrom(0x0a, 0x0b, 0x8a, 0x00, 0xff, 0x09, 0x0d), {
-    maxLength: 5000,
-  })
+/** XML 1.0, section 2.11. */
+const LINE_END = /\r\n|[\r\n]/
+
+test('counts lines wherever the bytes begin and however they are cut', () => {
+  const characters = fc.constantFrom('\n', '\r', '\r\n', '\v', 'a', '<', '\0', '\t')
+  const texts = fc.array(characters, {maxLength: 3000}).map((all) => all.join(''))
   fc.assert(
-    fc.property(some, fc.nat(7), fc.constantFrom(0x0a, 0x0d, 0xff), (list, offset, byte) => {
-      const bytes = new Uint8Array([...Array.from({length: offset}, () => byte), ...list])
-      const expected = list.filter((each) => each === byte).length
-      expect(countByte(bytes.subarray(offset), byte)).toBe(expected)
+    fc.property(texts, fc.nat(7), fc.nat(3000), (text, offset, cut) => {
+      const bytes = utf8('\n'.repeat(offset) + text).subarray(offset)
+      const lines = text.split(LINE_END).length - 1
+      expect(countLines(bytes)).toBe(lines)
+      const [first, second] = [bytes.subarray(0, cut), bytes.subarray(cut)]
+      expect(countLines(first) + countLines(second, first.at(-1))).toBe(lines)
     }),
     {seed: 1},
   )
-  expect(countByte(new Uint8Array(10_000).fill(0x0a), 0x0a)).toBe(10_000)
+  expect(countLines(new Uint8Array(10_000).fill(0x0a))).toBe(10_000)
+  expect(countLines(utf8('\r\n'.repeat(10_000)))).toBe(10_000)
 })
 
 test.each([
