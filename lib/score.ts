@@ -19,6 +19,8 @@ import type {PartFacts} from './survey/facts.ts'
 import {createChecker} from './xml/check.ts'
 import {Framer} from './xml/frame.ts'
 import type {Frame, Treatment} from './xml/frame.ts'
+import {countLines} from './xml/scan.ts'
+import {isXmlSyntaxError, syntaxError} from './xml/syntax-error.ts'
 
 /** A score that has been opened: what it says before its music, and where the rest is. */
 export interface Score {
@@ -82,14 +84,33 @@ export async function readFacts(
     }
   }
   await guard(async () => {
-    for await (const bytes of readBytes(score.open)) {
-      checker.push(bytes)
-      take(framer.push(bytes))
+    try {
+      for await (const bytes of readBytes(score.open)) {
+        checker.push(bytes)
+        take(framer.push(bytes))
+      }
+      checker.end()
+    } catch (error) {
+      throw await withLine(score, error)
     }
-    checker.end()
     take(framer.end())
   })
   return new Map([...builders].map(([part, builder]) => [part, builder.done()]))
+}
+
+/** A fault that knows only its offset gets its line: faults are rare, so lines are counted when one is found, in another reading. */
+async function withLine(score: Score, error: unknown): Promise<unknown> {
+  if (!isXmlSyntaxError(error) || !('offset' in error.place)) return error
+  let [line, left]: [number, number] = [1, error.place.offset]
+  let last: number | undefined
+  for await (const bytes of readBytes(score.open)) {
+    const before = bytes.subarray(0, left)
+    line += countLines(before, last)
+    last = before.at(-1)
+    left -= before.length
+    if (left === 0) break
+  }
+  return syntaxError(error.message, {line}, error.fault)
 }
 
 /** Judges the whole file and nothing else. Throws `ScoreError` at the first fault in the XML. */

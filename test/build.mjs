@@ -49,7 +49,7 @@ function wordsOf(list) {
 
 const minify = !process.env.RENOTATE_PLAIN
 await build({
-  entryPoints: ['cli/main.ts'],
+  entryPoints: {program: 'cli/main.ts'},
   bundle: true,
   splitting: true,
   minify,
@@ -77,8 +77,16 @@ for (const file of readdirSync('dist/cli')) {
   // Values instead of getters: all of them are known by now, and whoever calls them calls them often.
   const values =
     'module.exports=Object.defineProperty({...module.exports},"__esModule",{value:true});'
-  const script = `${code.replaceAll('importPackage(', 'import(')}${values}\n`
-  writeFileSync(`dist/cli/${file}`, file === 'main.js' ? `#!/usr/bin/env node\n${script}` : script)
+  writeFileSync(`dist/cli/${file}`, `${code}${values}\n`)
 }
+const executable = await transform(readFileSync('cli/start.ts', 'utf8'), {
+  loader: 'ts',
+  format: 'cjs',
+  target: 'node20',
+  minify,
+})
+writeFileSync('dist/cli/main.js', `#!/usr/bin/env node\n${executable.code}`)
 writeFileSync('dist/cli/package.json', '{"type": "commonjs"}\n')
 chmodSync('dist/cli/main.js', 0o755)
+const precompile = fileURLToPath(new URL('precompile.mjs', import.meta.url))
+execFileSync(process.execPath, [precompile], {stdio: 'pipe'})

@@ -1,6 +1,7 @@
 import {labelTable} from './data/labels.ts'
 import {foldName, foldLatin} from './fold.ts'
 import {LANGUAGES} from './instrument.ts'
+import {lazily} from './table.ts'
 import type {Instrument, Language} from './instrument.ts'
 
 /** A name as it is printed: texts, and signs that a text font may not have. */
@@ -90,16 +91,21 @@ export function languageOfName(name: string): Language | undefined {
   if (words.length === 0) return undefined
   const wanted = words.join(' ')
   // Folding a name is dear: only those that hold all of the words are folded to the end.
-  const languages = foldLatin(labelTable)
-    .split('\n')
-    .filter((line) => words.every((word) => line.includes(word)))
-    .map((line) => {
-      const [, language, ...forms] = line.split('|')
-      const isNamed = forms.slice(0, 3).some((form) => foldName(form).words.join(' ') === wanted)
-      return isNamed ? language : undefined
-    })
-  return LANGUAGES.find((language) => languages.includes(language))
+  const holdsAll = (text: string): boolean => words.every((word) => text.includes(word))
+  const labels = printedLabels().flatMap((line) => (holdsAll(line) ? [line.split('|')] : []))
+  return LANGUAGES.find((language) =>
+    labels.some(
+      ([, own, ...forms]) =>
+        own === language &&
+        forms
+          .slice(0, 3)
+          .some((form) => holdsAll(form) && foldName(form).words.join(' ') === wanted),
+    ),
+  )
 }
+
+/** The lines of the table in Latin letters without accents. */
+const printedLabels = lazily(() => foldLatin(labelTable).split('\n'))
 
 const SIGNS: Readonly<Record<string, string>> = {
   '♭': 'flat',

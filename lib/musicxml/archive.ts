@@ -1,4 +1,5 @@
 import {scoreError, type ScoreError} from '../diagnostic.ts'
+import {inflate} from './inflate.ts'
 
 /** An entry of a zip archive, as its directory tells. Sizes in bytes. */
 export interface Entry {
@@ -21,9 +22,6 @@ const LARGEST_ENTRY = 2 ** 32 - 2
 
 /** The directory must lie in so many bytes at the end: enough for some ten thousand entries. */
 const TAIL = 1024 * 1024
-
-/** Compressed bytes taken at a time: deflate makes at most 1032 times as many of them, whatever the sender wants. */
-const SLICE = 2048
 
 /**
  * The directory of a zip archive. Reads the archive through but holds no more than its last MiB. Throws `ScoreError`
@@ -92,37 +90,14 @@ export async function* readEntry(archive: Bytes, entry: Entry): AsyncGenerator<U
   if (method !== 0 && method !== 8) throw damaged(`${name} is packed in a way unknown here`)
   const packed = readPacked(archive, entry)
   let [sum, length] = [0, 0]
-  for await (const chunk of method === 0 ? packed : inflate(packed, name)) {
+  const refuse = (reason: string): ScoreError => damaged(`${name}: ${reason}`)
+  for await (const chunk of method === 0 ? packed : inflate(packed, refuse)) {
     sum = crc32(chunk, sum)
     length += chunk.length
     if (length > size) throw damaged(`${name} is larger than it says`)
     yield chunk
   }
   if (length !== size || sum !== entry.crc) throw damaged(`${name} is not what was packed`)
-}
-
-async function* inflate(
-  packed: AsyncIterable<Uint8Array>,
-  name: string,
-): AsyncGenerator<Uint8Array> {
-  const {Inflate} = await import('fflate')
-  let ready: Uint8Array[] = []
-  const inflater = new Inflate((bytes) => ready.push(bytes))
-  const push = (bytes: Uint8Array, last: boolean): Uint8Array[] => {
-    ready = []
-    try {
-      inflater.push(bytes, last)
-    } catch (error) {
-      throw damaged(`${name}: ${error instanceof Error ? error.message : String(error)}`)
-    }
-    return ready.filter((each) => each.length > 0)
-  }
-  for await (const chunk of packed) {
-    for (let at = 0; at < chunk.length; at += SLICE) {
-      yield* push(chunk.subarray(at, at + SLICE), false)
-    }
-  }
-  yield* push(new Uint8Array(0), true)
 }
 
 /** The packed bytes of an entry; its own header tells how long that header is. */

@@ -83,7 +83,7 @@ export function createWriter(score: OpenSource): (utf8: Uint8Array) => Uint8Arra
 export function toScoreError(error: unknown, at?: Place): unknown {
   if (error instanceof ScoreError || !(error instanceof SyntaxError)) return error
   if (!isXmlSyntaxError(error)) return scoreError('xml/malformed', error.message, at)
-  return scoreError(error.fault, error.message, {line: error.line, ...at})
+  return scoreError(error.fault, error.message, {...('line' in error.place && error.place), ...at})
 }
 
 /** Enough of the beginning to see the encoding and the XML declaration. */

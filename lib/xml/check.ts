@@ -1,5 +1,5 @@
 import {isSpace, PLAIN} from './characters.ts'
-import {countLines, LESS, markupEnd, startsWith} from './scan.ts'
+import {LESS, markupEnd, startsWith} from './scan.ts'
 import {PLAIN_DEPTH, plainElements} from './plain.ts'
 import {isDocumentType} from './document-type.ts'
 import {syntaxError, type SyntaxFault} from './syntax-error.ts'
@@ -17,7 +17,7 @@ import {extend, openWindow} from './window.ts'
 
 /** Judges an XML document while it comes. */
 export interface Checker {
-  /** Takes the next bytes. Throws a `SyntaxError` (`XmlSyntaxError`, with its line) at the first fault. */
+  /** Takes the next bytes. Throws a `SyntaxError` (`XmlSyntaxError`, with its offset) at the first fault. */
   push(bytes: Uint8Array): void
   /** The document is complete. Throws likewise. */
   end(): void
@@ -40,21 +40,18 @@ const LIMIT = 64 * 1024 * 1024
 export function createChecker(): Checker {
   const window = openWindow()
   const tags = openTags(fail)
-  let lines = 0
-  let last: number | undefined
+  let length = 0
   /** Nothing was read but a byte order mark: an XML declaration may stand here. */
   let isStart = true
   let hasMark = false
   let hasType = false
 
   function fail(message: string, at: number, fault?: SyntaxFault): never {
-    const rest = countLines(window.bytes.subarray(at), window.bytes[at - 1])
-    throw syntaxError(message, lines - rest + 1, fault)
+    throw syntaxError(message, {offset: length - window.bytes.length + at}, fault)
   }
 
   function push(chunk: Uint8Array): void {
-    lines += countLines(chunk, last)
-    last = chunk.at(-1) ?? last
+    length += chunk.length
     extend(window, chunk)
     const {bytes, from, wake} = window
     if (bytes.length >= wake || bytes.length > from + LIMIT) run()

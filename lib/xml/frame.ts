@@ -97,7 +97,7 @@ export class Framer {
     const isBetween = this.#state === 'between' && this.#window.from === this.#window.bytes.length
     if (isBetween) [this.#start, this.#line] = [start, line]
     else if (this.#state === 'header') this.#leap = [start, line]
-    else if (start > 0) throw syntaxError('parts are not where they were', this.#line)
+    else if (start > 0) throw syntaxError('parts are not where they were', {line: this.#line})
   }
 
   /** The last frames. Throws `SyntaxError` when the score is not complete. */
@@ -107,7 +107,7 @@ export class Framer {
     const length = this.#window.bytes.length
     if (this.#state === 'root') throw this.#notAScore('there is no root element', 0)
     if (this.#state !== 'footer') {
-      throw syntaxError('the score ends too early', this.#lineAt(length))
+      throw syntaxError('the score ends too early', {line: this.#lineAt(length)})
     }
     this.#emit(frames, 'footer', length)
     return frames
@@ -137,7 +137,8 @@ export class Framer {
     } else if (this.#state === 'inside') {
       if (is(inner)) this.#openMeasure(frames, start, end, closed)
       else if (is(`/${outer}`)) this.#closeOuter(frames, start, end)
-      else if (is(`/${inner}`)) throw syntaxError(`unexpected </${inner}>`, this.#lineAt(start))
+      else if (is(`/${inner}`))
+        throw syntaxError(`unexpected </${inner}>`, {line: this.#lineAt(start)})
     } else if (is(outer)) {
       this.#openOuter(frames, start, end, closed)
     } else if (this.#state === 'header') {
@@ -247,11 +248,11 @@ export class Framer {
 
   #tooLarge(): SyntaxError {
     const message = `more than ${this.#limit} bytes without an end of what begins here`
-    return syntaxError(message, this.#line, 'xml/too-large')
+    return syntaxError(message, {line: this.#line}, 'xml/too-large')
   }
 
   #notAScore(found: string, at: number): SyntaxError {
     const message = `${found}, not <score-partwise> or <score-timewise>`
-    return syntaxError(message, this.#lineAt(at), 'source/not-a-score')
+    return syntaxError(message, {line: this.#lineAt(at)}, 'source/not-a-score')
   }
 }

@@ -155,9 +155,8 @@ function findAttribute(
 export function countLines(bytes: Uint8Array, before?: number): number {
   let count = countByte(bytes, LINE_FEED)
   if (before === RETURN && bytes[0] === LINE_FEED) count--
-  const first = bytes.indexOf(RETURN)
-  if (first < 0) return count
-  for (let i = first; i < bytes.length; i++) {
+  if (countByte(bytes, RETURN) === 0) return count
+  for (let i = 0; i < bytes.length; i++) {
     if (bytes[i] === RETURN && bytes[i + 1] !== LINE_FEED) count++
   }
   return count
@@ -172,17 +171,20 @@ function countByte(bytes: Uint8Array, byte: number): number {
   for (; i < aligned; i++) if (bytes[i] === byte) count++
   if (i === bytes.length) return count
   const words = new Int32Array(bytes.buffer, bytes.byteOffset + i, (bytes.length - i) >>> 2)
-  const pattern = byte * 0x01010101
-  for (let w = 0; w < words.length;) {
-    // Each of the four counters in `sum` is a byte: no more than 255 rounds.
-    let sum = 0
-    for (const stop = Math.min(words.length, w + 255); w < stop; w++) {
-      const x = (words[w] as number) ^ pattern
-      const zero = ~(((x & 0x7f7f7f7f) + 0x7f7f7f7f) | x)
-      sum = (sum + ((zero >>> 7) & 0x01010101)) | 0
-    }
-    count += (sum & 255) + ((sum >>> 8) & 255) + ((sum >>> 16) & 255) + (sum >>> 24)
+  for (let w = 0; w < words.length; w += 255) {
+    count += countInWords(words, w, Math.min(words.length, w + 255), byte * 0x01010101)
   }
   for (i += words.length * 4; i < bytes.length; i++) if (bytes[i] === byte) count++
   return count
+}
+
+/** In so few words that each of the four counters in `sum`, a byte each, holds: 255. Apart, so that it is soon known to be hot. */
+function countInWords(words: Int32Array, from: number, to: number, pattern: number): number {
+  let sum = 0
+  for (let w = from; w < to; w++) {
+    const x = (words[w] as number) ^ pattern
+    const zero = ~(((x & 0x7f7f7f7f) + 0x7f7f7f7f) | x)
+    sum = (sum + ((zero >>> 7) & 0x01010101)) | 0
+  }
+  return (sum & 255) + ((sum >>> 8) & 255) + ((sum >>> 16) & 255) + (sum >>> 24)
 }

@@ -177,10 +177,10 @@ async function* mixed(): AsyncGenerator<string | Uint8Array> {
 }
 
 test('tells faults of the XML with their line, and leaves other errors alone', () => {
-  expect(toScoreError(syntaxError('no end', 12), {part: 'P1'})).toMatchObject({
+  expect(toScoreError(syntaxError('no end', {line: 12}), {part: 'P1'})).toMatchObject({
     diagnostic: {code: 'xml/malformed', message: 'no end', at: {part: 'P1', line: 12}},
   })
-  expect(toScoreError(syntaxError('large', 3, 'xml/too-large'))).toMatchObject({
+  expect(toScoreError(syntaxError('large', {line: 3}, 'xml/too-large'))).toMatchObject({
     diagnostic: {code: 'xml/too-large', at: {line: 3}},
   })
   const mistake = new TypeError('x')

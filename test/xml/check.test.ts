@@ -12,10 +12,17 @@ function check(bytes: Uint8Array, size: number | (() => number) = 1e9): string |
     for (const piece of pieces(bytes, size)) checker.push(piece)
     checker.end()
   } catch (error) {
-    if (isXmlSyntaxError(error)) return `${error.line}: ${error.message} [${error.fault}]`
-    throw error
+    if (!isXmlSyntaxError(error)) throw error
+    const {message, fault, place} = error
+    return `${'offset' in place && lineAt(bytes, place.offset)}: ${message} [${fault}]`
   }
   return undefined
+}
+
+/** XML 1.0, section 2.11. */
+function lineAt(bytes: Uint8Array, offset: number): number {
+  const before = Buffer.from(bytes.subarray(0, offset)).toString('latin1')
+  return before.split(/\r\n|[\r\n]/).length
 }
 
 /** The verdict of a general strict parser. */
@@ -226,7 +233,7 @@ test('keeps no more than the limit of markup without an end', () => {
   const push = (): void => {
     for (; pushed < 100; pushed++) checker.push(chunk)
   }
-  expect(push).toThrow(expect.objectContaining({fault: 'xml/too-large', line: 2}))
+  expect(push).toThrow(expect.objectContaining({fault: 'xml/too-large', place: {offset: 4}}))
   expect(pushed).toBeLessThan(66)
 })
 

@@ -51,7 +51,8 @@ function fault(run: () => unknown): string {
   try {
     run()
   } catch (error) {
-    if (isXmlSyntaxError(error)) return `${error.fault} ${error.line}`
+    if (isXmlSyntaxError(error))
+      return `${error.fault} ${'line' in error.place && error.place.line}`
     throw error
   }
   return 'accepted'

@@ -1,0 +1,87 @@
+/** Compressed bytes the script takes at a time: deflate makes at most 1032 times as many of them, whatever the sender wants. */
+const SLICE = 2048
+
+/**
+ * Bytes out of deflated ones, as they come. The platform does it where it can: a script would take the first megabytes to get
+ * fast. What cannot be inflated is thrown as `refuse` has it; an error of `packed` itself passes.
+ */
+export async function* inflate(
+  packed: AsyncIterable<Uint8Array>,
+  refuse: (reason: string) => Error,
+): AsyncGenerator<Uint8Array> {
+  let fault: {readonly error: unknown} | undefined
+  async function* watched(): AsyncGenerator<Uint8Array> {
+    try {
+      yield* packed
+    } catch (error) {
+      fault = {error}
+      throw error
+    }
+  }
+  const platform = openPlatform()
+  try {
+    yield* platform ? inflateThrough(platform, watched()) : inflateByScript(watched())
+  } catch (error) {
+    throw fault ? fault.error : refuse(error instanceof Error ? error.message : String(error))
+  }
+}
+
+type Platform = ReadableWritablePair<Uint8Array, BufferSource>
+
+/** Undefined where there is none, or none for deflated bytes without a header (Node before 20.12). */
+function openPlatform(): Platform | undefined {
+  try {
+    return new DecompressionStream('deflate-raw')
+  } catch {
+    return undefined
+  }
+}
+
+async function* inflateThrough(
+  {readable, writable}: Platform,
+  packed: AsyncIterable<Uint8Array>,
+): AsyncGenerator<Uint8Array> {
+  const reader = readable.getReader()
+  const feeding = feed(writable.getWriter(), packed)
+  try {
+    for (;;) {
+      const {done, value} = await reader.read()
+      if (done) return
+      yield value
+    }
+  } finally {
+    // Whoever has enough, or found a fault, leaves no file open behind.
+    await reader.cancel().catch(() => {})
+    await feeding
+  }
+}
+
+/** Gives what is packed to the platform, no faster than the results are taken; its errors come to the reader. */
+async function feed(
+  writer: WritableStreamDefaultWriter<BufferSource>,
+  packed: AsyncIterable<Uint8Array>,
+): Promise<void> {
+  try {
+    for await (const chunk of packed) await writer.write(chunk as Uint8Array<ArrayBuffer>)
+    await writer.close()
+  } catch (error) {
+    await writer.abort(error).catch(() => {})
+  }
+}
+
+async function* inflateByScript(packed: AsyncIterable<Uint8Array>): AsyncGenerator<Uint8Array> {
+  const {Inflate} = await import('fflate')
+  let ready: Uint8Array[] = []
+  const inflater = new Inflate((bytes) => ready.push(bytes))
+  const push = (bytes: Uint8Array, last: boolean): Uint8Array[] => {
+    ready = []
+    inflater.push(bytes, last)
+    return ready.filter((each) => each.length > 0)
+  }
+  for await (const chunk of packed) {
+    for (let at = 0; at < chunk.length; at += SLICE) {
+      yield* push(chunk.subarray(at, at + SLICE), false)
+    }
+  }
+  yield* push(new Uint8Array(0), true)
+}

@@ -1,0 +1,81 @@
+import {deflateRawSync} from 'node:zlib'
+import {afterEach, describe, expect, test, vi} from 'vitest'
+import {inflate} from '../../lib/musicxml/inflate.ts'
+import {join8, pieces, random, utf8} from '../xml/scores.ts'
+
+const refuse = (reason: string): Error => new Error(`refused: ${reason}`)
+const text = utf8(Array.from({length: 8000}, (_, i) => `<note n="${i * i}"/>\n`).join(''))
+const packed = new Uint8Array(deflateRawSync(text))
+
+afterEach(() => vi.unstubAllGlobals())
+
+/** The bytes in pieces, asynchronously; says when they are no longer wanted. */
+async function* flow(
+  bytes: Uint8Array,
+  size: number,
+  closed = (): void => {},
+): AsyncGenerator<Uint8Array> {
+  try {
+    yield* pieces(bytes, size)
+  } finally {
+    closed()
+  }
+}
+
+async function all(chunks: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
+  const got: Uint8Array[] = []
+  for await (const chunk of chunks) got.push(chunk)
+  return join8(got)
+}
+
+describe.each([
+  ['by the platform', true],
+  ['by a script, where the platform cannot', false],
+])('inflates %s', (_how, hasPlatform) => {
+  const start: typeof inflate = (...given) => {
+    if (!hasPlatform) vi.stubGlobal('DecompressionStream', undefined)
+    return inflate(...given)
+  }
+
+  test.each([1, 100, 1e9])('what comes in pieces of %i bytes', async (size) => {
+    const result = await all(start(flow(packed, size), refuse))
+    expect(Buffer.compare(result, text)).toBe(0)
+  })
+
+  test('nothing that is not deflated', async () => {
+    await expect(all(start(flow(utf8('no such thing'), 5), refuse))).rejects.toThrow('refused: ')
+  })
+
+  test('and never takes damage for an error of its own', async () => {
+    const next = random(7)
+    for (let i = 0; i < 60; i++) {
+      const bytes = packed.slice(0, next() < 0.3 ? Math.floor(next() * packed.length) : undefined)
+      bytes[Math.floor(next() * bytes.length)] = Math.floor(next() * 256)
+      const outcome = await all(start(flow(bytes, 1000), refuse)).then(
+        () => 'inflated',
+        (error: Error) => error.message,
+      )
+      expect(outcome).toMatch(/^(inflated|refused: )/)
+    }
+  })
+
+  test('and passes what the source throws', async () => {
+    const own = new Error('the disk is gone')
+    async function* broken(): AsyncGenerator<Uint8Array> {
+      yield packed.subarray(0, 500)
+      throw own
+    }
+    await expect(all(start(broken(), refuse))).rejects.toBe(own)
+  })
+
+  test('as far as somebody reads, and lets the source go then', async () => {
+    const closed = vi.fn()
+    let read = 0
+    for await (const chunk of start(flow(packed, 1000, closed), refuse)) {
+      read += chunk.length
+      if (read > 50_000) break
+    }
+    expect(closed).toHaveBeenCalledOnce()
+    expect(read).toBeLessThan(text.length)
+  })
+})
