@@ -1,5 +1,5 @@
 // The executable. Beside each script of the program lies what V8 made of it when it was built (`test/precompile.mjs`), so that
-// nothing has to be compiled again; another version of V8 refuses that, and compiles as ever.
+// nothing has to be compiled again; another Node finds nothing there, and compiles as ever.
 import {readFileSync} from 'node:fs'
 import {createRequire} from 'node:module'
 import {join} from 'node:path'
@@ -14,6 +14,9 @@ type Body = (
   module: {exports: object},
   importPackage: (name: string) => Promise<unknown>,
 ) => void
+
+/** What follows the name of a script in the name of what V8 made of it: that is of use to the same Node alone. */
+export const compiled = `.${process.version}-${process.arch}`
 
 /** The scripts that were loaded, by their files. */
 export const scripts = new Map<string, Script>()
@@ -42,7 +45,7 @@ function scriptOf(name: string): Script {
   if (known) return known
   const script = new Script(`${HEAD}${readFileSync(filename, 'latin1')}\n})`, {
     filename,
-    cachedData: readIfThere(`${filename}.compiled`),
+    cachedData: readIfThere(filename + compiled),
   })
   scripts.set(filename, script)
   return script

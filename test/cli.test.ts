@@ -1,7 +1,15 @@
 import {spawnSync} from 'node:child_process'
-import {existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync} from 'node:fs'
+import {
+  cpSync,
+  existsSync,
+  mkdtempSync,
+  readFileSync,
+  readdirSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs'
 import {tmpdir} from 'node:os'
-import {join} from 'node:path'
+import {dirname, join} from 'node:path'
 import {fileURLToPath} from 'node:url'
 import {unzipSync} from 'fflate'
 import {afterAll, describe, expect, it} from 'vitest'
@@ -204,5 +212,23 @@ describe('the command line', {timeout: 60_000}, () => {
     const {stdout} = run(['list', 'notations', 'horn.crook-f.old'])
     expect(stdout).toContain('in bass clef sounds a perfect fourth higher')
     expect(stdout).toContain('Sources')
+  })
+
+  it('has been compiled when it was built, and runs as well where it was not', () => {
+    const told = `const {scripts, start} = require(${JSON.stringify(main)})
+      process.on('exit', () => console.error([...scripts.values()].map((s) => s.cachedDataRejected).join()))
+      start()`
+    const started = spawnSync(process.execPath, ['-e', told, 'list', 'instruments'], {
+      encoding: 'utf8',
+    })
+    expect(started.stderr).toMatch(/^false(,false)+\n$/)
+    const bare = join(folder, 'bare')
+    const isScript = (path: string): boolean => !/\.v\d+/.test(path)
+    cpSync(dirname(main), bare, {recursive: true, filter: isScript})
+    const plain = spawnSync(process.execPath, [join(bare, 'main.js'), 'list', 'instruments'], {
+      encoding: 'utf8',
+    })
+    expect(plain.stdout).toBe(started.stdout)
+    expect(plain.stdout.split('\n')).toHaveLength(180)
   })
 })

@@ -6,7 +6,7 @@ import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {fileURLToPath} from 'node:url'
 
-const {scripts, start} = createRequire(import.meta.url)('../dist/cli/main.js')
+const {compiled, scripts, start} = createRequire(import.meta.url)('../dist/cli/main.js')
 const folder = mkdtempSync(join(tmpdir(), 'renotate-build-'))
 const score = fileURLToPath(new URL('../fixtures/demo/score.musicxml', import.meta.url))
 const [part, report] = [join(folder, 'part.musicxml'), join(folder, 'report.json')]
@@ -35,7 +35,7 @@ process.on('beforeExit', () => {
 })
 
 function leave() {
-  for (const [file, script] of scripts) writeFileSync(`${file}.compiled`, script.createCachedData())
+  for (const [file, script] of scripts) writeFileSync(file + compiled, script.createCachedData())
   rmSync(folder, {recursive: true})
   exit(0)
 }
