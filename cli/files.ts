@@ -28,9 +28,9 @@ export async function openInput(path: string): Promise<Source> {
 /** The bytes of a file. They are waited for: nothing else is to be done meanwhile, and a stream would take longer. */
 async function* readChunks(file: string): AsyncGenerator<Uint8Array> {
   const descriptor = openSync(file, 'r')
+  const chunk = new Uint8Array(CHUNK)
   try {
     for (;;) {
-      const chunk = new Uint8Array(CHUNK)
       const length = readSync(descriptor, chunk)
       if (length === 0) return
       yield chunk.subarray(0, length)

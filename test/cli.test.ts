@@ -223,8 +223,7 @@ describe('the command line', {timeout: 60_000}, () => {
     })
     expect(started.stderr).toMatch(/^false(,false)+\n$/)
     const bare = join(folder, 'bare')
-    const isScript = (path: string): boolean => !/\.v\d+/.test(path)
-    cpSync(dirname(main), bare, {recursive: true, filter: isScript})
+    cpSync(dirname(main), bare, {recursive: true, filter: (path) => !/\.v\d+/.test(path)})
     const plain = spawnSync(process.execPath, [join(bare, 'main.js'), 'list', 'instruments'], {
       encoding: 'utf8',
     })

@@ -10,6 +10,7 @@ const {compiled, scripts, start} = createRequire(import.meta.url)('../dist/cli/m
 const folder = mkdtempSync(join(tmpdir(), 'renotate-build-'))
 const score = fileURLToPath(new URL('../fixtures/demo/score.musicxml', import.meta.url))
 const [part, report] = [join(folder, 'part.musicxml'), join(folder, 'report.json')]
+const packed = join(folder, 'concert.mxl')
 const into = (file) => ['-o', file, '--report', report, '--force']
 const jobs = [
   ['part', score, '-p', 'P9', '-f', 'tuba', '--cues', '4', '--prove', ...into(part)],
@@ -17,8 +18,8 @@ const jobs = [
   ['survey', score],
   ['cover', score, '-p', 'P9'],
   ['prove', score, part],
-  ['concert', score, '-o', join(folder, 'concert.musicxml')],
-  ['sounding', score, '-p', 'P1'],
+  ['concert', score, '-o', packed],
+  ['sounding', packed, '-p', 'P1'],
   ['list', 'instruments', 'saxhorn'],
 ]
 

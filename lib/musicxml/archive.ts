@@ -32,7 +32,7 @@ export async function readDirectory(archive: Bytes): Promise<Entry[]> {
   for await (const chunk of archive()) {
     length += chunk.length
     held += chunk.length
-    chunks.push(chunk)
+    chunks.push(chunk.slice())
     if (held < 2 * TAIL) continue
     chunks = [join(chunks).slice(-TAIL)]
     held = TAIL
@@ -103,7 +103,8 @@ export async function* readEntry(archive: Bytes, entry: Entry): AsyncGenerator<U
 /** The packed bytes of an entry; its own header tells how long that header is. */
 async function* readPacked(archive: Bytes, entry: Entry): AsyncGenerator<Uint8Array> {
   const pieces: Uint8Array[] = []
-  for await (const piece of readRange(archive, entry.offset, entry.offset + 30)) pieces.push(piece)
+  for await (const piece of readRange(archive, entry.offset, entry.offset + 30))
+    pieces.push(piece.slice())
   const header = join(pieces)
   if (header.length < 30 || viewOf(header).getUint32(0, true) !== 0x04034b50) {
     throw damaged(`${entry.name} is not where the directory says`)
@@ -123,40 +124,48 @@ async function* readRange(archive: Bytes, start: number, end: number): AsyncGene
   }
 }
 
-/** The checksum of zip archives (CRC-32 of ISO 3309), going on from an earlier one; four bytes at a step. */
+/** The checksum of zip archives (CRC-32 of ISO 3309), going on from an earlier one. */
 export function crc32(bytes: Uint8Array, before = 0): number {
   let sum = ~before
-  const whole = bytes.length & ~3
-  let i = 0
-  for (; i < whole; i += 4) {
-    sum ^=
-      (bytes[i] as number) |
-      ((bytes[i + 1] as number) << 8) |
-      ((bytes[i + 2] as number) << 16) |
-      ((bytes[i + 3] as number) << 24)
-    sum =
-      (CRC_TABLE[768 + (sum & 0xff)] as number) ^
-      (CRC_TABLE[512 + ((sum >>> 8) & 0xff)] as number) ^
-      (CRC_TABLE[256 + ((sum >>> 16) & 0xff)] as number) ^
-      (CRC_TABLE[sum >>> 24] as number)
-  }
-  for (; i < bytes.length; i++)
+  const whole = bytes.length & ~7
+  for (let i = 0; i < whole; i += 8) sum = addEight(sum, bytes, i)
+  for (let i = whole; i < bytes.length; i++)
     sum = (sum >>> 8) ^ (CRC_TABLE[(sum ^ (bytes[i] as number)) & 0xff] as number)
   return ~sum >>> 0
 }
 
-/** What a byte adds to the checksum; from 256 on, what it adds with one zero byte after it, then with two and three. */
+/** Eight bytes at a step, each with what it adds after those behind it. */
+function addEight(sum: number, bytes: Uint8Array, at: number): number {
+  const first =
+    sum ^
+    ((bytes[at] as number) |
+      ((bytes[at + 1] as number) << 8) |
+      ((bytes[at + 2] as number) << 16) |
+      ((bytes[at + 3] as number) << 24))
+  return (
+    (CRC_TABLE[0x700 + (first & 0xff)] as number) ^
+    (CRC_TABLE[0x600 + ((first >>> 8) & 0xff)] as number) ^
+    (CRC_TABLE[0x500 + ((first >>> 16) & 0xff)] as number) ^
+    (CRC_TABLE[0x400 + (first >>> 24)] as number) ^
+    (CRC_TABLE[0x300 + (bytes[at + 4] as number)] as number) ^
+    (CRC_TABLE[0x200 + (bytes[at + 5] as number)] as number) ^
+    (CRC_TABLE[0x100 + (bytes[at + 6] as number)] as number) ^
+    (CRC_TABLE[bytes[at + 7] as number] as number)
+  )
+}
+
+/** What a byte adds to the checksum; from 0x100 on, what it adds with one zero byte after it, then with two, up to seven. */
 const CRC_TABLE: Readonly<Int32Array> = crcTable()
 
 function crcTable(): Int32Array {
-  const table = new Int32Array(1024)
-  for (let byte = 0; byte < 256; byte++) {
+  const table = new Int32Array(0x800)
+  for (let byte = 0; byte < 0x100; byte++) {
     let sum = byte
     for (let bit = 0; bit < 8; bit++) sum = sum & 1 ? (sum >>> 1) ^ 0xedb88320 : sum >>> 1
     table[byte] = sum
   }
-  for (let i = 256; i < 1024; i++) {
-    const sum = table[i - 256] as number
+  for (let i = 0x100; i < table.length; i++) {
+    const sum = table[i - 0x100] as number
     table[i] = (sum >>> 8) ^ (table[sum & 0xff] as number)
   }
   return table

@@ -65,7 +65,7 @@ function findEntry(entries: readonly Entry[], name: string): Entry {
 async function readSmall(archive: Bytes, entry: Entry): Promise<Uint8Array> {
   if (entry.size > 1024 * 1024) throw damaged(`${entry.name} is far too large`)
   const pieces: Uint8Array[] = []
-  for await (const piece of readEntry(archive, entry)) pieces.push(piece)
+  for await (const piece of readEntry(archive, entry)) pieces.push(piece.slice())
   return join(pieces)
 }
 

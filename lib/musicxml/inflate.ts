@@ -62,7 +62,8 @@ async function feed(
   packed: AsyncIterable<Uint8Array>,
 ): Promise<void> {
   try {
-    for await (const chunk of packed) await writer.write(chunk as Uint8Array<ArrayBuffer>)
+    // The platform may be slower than it says, and the source may use its memory again.
+    for await (const chunk of packed) await writer.write(chunk.slice())
     await writer.close()
   } catch (error) {
     await writer.abort(error).catch(() => {})

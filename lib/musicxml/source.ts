@@ -6,7 +6,8 @@ import {createDecoder, createEncoder, readEncoding, unicode, type Encoding} from
 
 /**
  * Where a score comes from: gives its bytes (MusicXML in any usual encoding, or an `.mxl` container) or its text, in chunks of
- * any size. A function because it is called several times: it must give the same each time.
+ * any size. A function because it is called several times: it must give the same each time. The memory of a chunk may be
+ * used again for the next.
  */
 export type Source = () => AsyncIterable<string | Uint8Array>
 

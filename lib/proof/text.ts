@@ -101,7 +101,7 @@ async function gather(
   for (;;) {
     const {value, done} = await iterator.next()
     if (done) return join(...chunks)
-    if (typeof value !== 'string') chunks.push(value)
+    if (typeof value !== 'string') chunks.push(value.slice())
   }
 }
 

@@ -41,7 +41,7 @@ type State = 'root' | 'header' | 'between' | 'inside' | 'measure' | 'skip' | 'fo
 /**
  * Cuts a score into frames, synchronously, whatever the size of the chunks. It trusts that the XML is well-formed (`check.ts`
  * judges that) but throws `SyntaxError` where the score ends early, a frame exceeds the limit or there is no score.
- * Frames are views of memory that also holds their neighbours; a chunk must not be changed after it was pushed.
+ * Frames are views of memory that also holds their neighbours, not of the chunks.
  *
  * ```ts
  * const framer = new Framer({treat: (part) => (part === 'P1' ? 'read' : 'drop')})
@@ -235,7 +235,10 @@ export class Framer {
     if (length === 0 && as !== 'close') return
     const bytes = this.#window.bytes.subarray(this.#window.from, end)
     const [part, measure, start, line] = [this.#part, this.#measure, this.#start, this.#line]
-    if (this.#treatment !== 'drop') frames.push({kind: as, bytes, part, measure, start, line})
+    if (this.#treatment !== 'drop') {
+      frames.push({kind: as, bytes, part, measure, start, line})
+      this.#window.lent = true
+    }
     this.#line += countLines(bytes, this.#last)
     this.#last = bytes.at(-1) ?? this.#last
     this.#start += length

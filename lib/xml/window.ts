@@ -3,8 +3,10 @@ import {LESS, endsName, markupEnd, searchText} from './scan.ts'
 /** The part of a byte stream that is still needed, and how far it is understood. Positions are indices into `bytes`. */
 export interface Window {
   bytes: Uint8Array
-  /** Memory with room to grow; `bytes` is its filled part. */
+  /** Memory of its own with room to grow; `bytes` is its filled part. */
   room: Uint8Array
+  /** Somebody holds views of this memory: it must not be written over. */
+  lent: boolean
   /** Begin of what is not handed out yet; what lies before it may be forgotten. */
   from: number
   /** What lies before it is understood. */
@@ -22,6 +24,7 @@ export function openWindow(): Window {
   return {
     bytes: nothing,
     room: nothing,
+    lent: false,
     from: 0,
     at: 0,
     wake: 0,
@@ -31,21 +34,21 @@ export function openWindow(): Window {
   }
 }
 
-/** Adds bytes and forgets what lies before `from`. Bytes once handed out are never written over. */
+/** Adds bytes, which are copied, and forgets what lies before `from`. Bytes that are lent are never written over. */
 export function extend(window: Window, bytes: Uint8Array): void {
   const kept = window.bytes.length - window.from
-  if (kept === 0) {
-    moveBack(window)
-    window.room = window.bytes = bytes
-    return
-  }
   if (window.bytes.length + bytes.length > window.room.length) {
-    // At least twice what is kept: so a frame of many chunks is not moved once for each of them.
-    const room = new Uint8Array(Math.max(kept + bytes.length, kept * 2, 1024))
-    room.set(window.bytes.subarray(window.from))
+    const isLarge = kept + bytes.length <= window.room.length
+    if (isLarge && !window.lent) window.room.copyWithin(0, window.from, window.bytes.length)
+    else {
+      // At least twice what is kept: so a frame of many chunks is not moved once for each of them.
+      const room = new Uint8Array(Math.max(kept + bytes.length, kept * 2, 1024))
+      room.set(window.bytes.subarray(window.from))
+      window.room = room
+      window.lent = false
+    }
     moveBack(window)
-    window.room = room
-    window.bytes = room.subarray(0, kept)
+    window.bytes = window.room.subarray(0, kept)
   }
   window.room.set(bytes, window.bytes.length)
   window.bytes = window.room.subarray(0, window.bytes.length + bytes.length)

@@ -18,7 +18,7 @@ const from = (bytes: Uint8Array, size: Chunking = 1000) =>
 
 async function collect(chunks: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
   const all = []
-  for await (const chunk of chunks) all.push(chunk)
+  for await (const chunk of chunks) all.push(chunk.slice())
   return join8(all)
 }
 

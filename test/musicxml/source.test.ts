@@ -31,7 +31,7 @@ const fromText = (...texts: string[]): Source =>
 
 async function collect(chunks: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
   const all = []
-  for await (const chunk of chunks) all.push(chunk)
+  for await (const chunk of chunks) all.push(chunk.slice())
   return join8(all)
 }
 
@@ -43,7 +43,7 @@ async function through(
   const score = await openSource(source)
   const read = await collect(readBytes(score))
   const write = createWriter(score)
-  const written = join8([...pieces(read, size)].map(write))
+  const written = join8(Array.from(pieces(read, size), (piece) => write(piece).slice()))
   const text = new TextDecoder('utf-8', {ignoreBOM: true}).decode(read)
   return {name: score.encoding.name, text, written}
 }

@@ -1,12 +1,19 @@
 import type {Source} from '../../lib/index.ts'
 
-/** A source over bytes that gives chunks of sizes drawn from `sizes` in turn. */
+/**
+ * A source over bytes that gives chunks of sizes drawn from `sizes` in turn. As a source may, it uses the memory of each for
+ * the next; before that it spoils it, for whoever still looks at it.
+ */
 export function sourceOf(bytes: Uint8Array, sizes: readonly number[] = [65_536]): Source {
   return async function* () {
+    const memory = new Uint8Array(Math.min(bytes.length, Math.max(1, ...sizes)))
     let at = 0
     for (let turn = 0; at < bytes.length; turn++) {
       const size = Math.max(1, sizes[turn % sizes.length] ?? 1)
-      yield bytes.slice(at, at + size)
+      const chunk = bytes.subarray(at, at + size)
+      memory.set(chunk)
+      yield memory.subarray(0, chunk.length)
+      memory.fill(0x3c)
       at += size
     }
   }

@@ -22,11 +22,13 @@ export function join8(chunks: Iterable<Uint8Array>): Uint8Array {
   return new Uint8Array(Buffer.concat([...chunks]))
 }
 
-/** The bytes in pieces: all of one size, or of sizes from a generator, also empty ones. */
+/** The bytes in pieces: all of one size, or of sizes from a generator, also empty ones. Each is spoilt when the next is asked for. */
 export function* pieces(bytes: Uint8Array, size: number | (() => number)): Generator<Uint8Array> {
   for (let at = 0; at < bytes.length;) {
     const length = typeof size === 'number' ? size : Math.floor(size() ** 4 * 5000)
-    yield bytes.slice(at, at + length)
+    const piece = bytes.slice(at, at + length)
+    yield piece
+    piece.fill(0x3c)
     at += length
   }
 }
