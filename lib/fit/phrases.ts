@@ -24,6 +24,8 @@ const SHORTEST = 4
 const LONG_SLUR = 6
 /** Semitones from which a leap parts a line where nothing binds it: more than an octave. */
 const LARGE_LEAP = 13
+/** Less than any note lasts, more than numbers are inexact, in quarters. */
+const INSTANT = 1e-6
 /** Attacks at least on each side of a place where a phrase is parted in need. */
 const FEWEST = 2
 
@@ -46,7 +48,9 @@ export function seamsOf(line: Line): Seam[] {
     if (rest >= 1 && rest > before.end - before.start) return 4
     if (under + 1 >= LONG_SLUR || leapBetween(before, attack) >= LARGE_LEAP) return 3
     if (rest > 0) return 2
-    return attack.measure === before.measure ? 0 : 1
+    // A note tied over the barline has no seam behind it, but in the midst of the measure.
+    const barline = line.clock.starts[attack.measure] ?? 0
+    return barline >= before.end - INSTANT ? 1 : 0
   })
 }
 

@@ -183,7 +183,7 @@ function isSilenced(comparison: PartComparison, event: Event): boolean {
 }
 
 function extraAt(comparison: PartComparison, {note}: Event): Passage | undefined {
-  return passageAt(comparison.passages, note.cue ? ['added', 'cues'] : ['added'], note)
+  return passageAt(comparison.passages, note.cue ? ['cues'] : ['added'], note)
 }
 
 function droppedAt(comparison: PartComparison, {note}: Event): Passage | undefined {

@@ -70,6 +70,23 @@ describe('a part that holds the music of two', {timeout: 120_000}, () => {
     }
   })
 
+  it('is different where a cue stands beside what is played, and no report tells of it', async () => {
+    const told = changes.filter(({kind, part}) => kind === 'cues' && part === 'P8')
+    const isTold = (start: number): boolean => {
+      const measure = woven.slice(0, start).split('<measure ').length - 2
+      return told.some(({from, to}) => from.measure <= measure && measure <= to.measure)
+    }
+    const played = notesIn(woven).filter(({start, note}) => !/<cue\/>/.test(note) && !isTold(start))
+    expect(played.length).toBeGreaterThan(30)
+    for (const each of played.filter((_, index) => index % 4 === 0)) {
+      const cue = each.note
+        .replace(/(\s*)<pitch>/, '$1<cue/>$1<chord/>$1<pitch>')
+        .replace(/<octave>\d/, '<octave>7')
+        .replaceAll(/<tie [^>]*>|<notations>[\s\S]*<\/notations>/g, '')
+      expect(await verdictOf(replaced(each, each.note + cue)), each.note).toBe('different')
+    }
+  })
+
   it('is different where a played note is longer, or gone', async () => {
     const played = notesIn(woven).filter(({note}) => !/<cue\/>|<tie /.test(note))
     for (const each of played.filter((_, index) => index % 4 === 0)) {
