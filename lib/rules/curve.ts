@@ -1,6 +1,6 @@
 import type {Measure} from '../musicxml/measure.ts'
 import type {PartPlan} from '../plan/plan.ts'
-import {attribute, childrenNamed} from '../xml/element.ts'
+import {attribute, child, childrenNamed} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
 import {removeAttribute} from '../xml/edit.ts'
 import type {Edit} from '../xml/edit.ts'
@@ -35,8 +35,10 @@ export const curve: Rule = {
     `${name}@orientation`,
   ]),
   *rewrite(measure, plan) {
+    const notes = measure.notes.filter(({element}) => child(element, 'notations'))
+    if (notes.length === 0) return
     const turned = turnedNotes(measure, plan)
-    for (const note of measure.notes) {
+    for (const note of notes) {
       const target = targetOf(plan, measure, note)
       if (!target || !note.written || target.section.untouched) continue
       const {from, to} = positionsOf(plan, note, target)

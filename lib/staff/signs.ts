@@ -17,30 +17,51 @@ export interface ReadNote {
 
 /**
  * For each note of a staff whether it needs an accidental: signs hold for the measure, the staff and the octave, and through a
- * tie (renotation-rules A1). The notes are in the order in which they are read: by onset, grace notes first.
+ * tie (renotation-rules A1). Notes that begin together are judged by what was before them, and where two of them share a place
+ * of the staff but no sign, each shows its own; so does what follows there. The notes are in the order in which they are read:
+ * by onset, grace notes first.
  */
 export function whereNeeded(notes: readonly ReadNote[]): boolean[] {
+  const needed: boolean[] = []
+  /** What the sign last shown at each place means; where several were shown at once, NaN, which is no note's. */
   let inForce = new Map<number, number>()
   let key: Key | undefined
-  let pending: (() => void)[] = []
-  let onset = -1
-  return notes.map((note, index) => {
-    const {pitch} = note
-    if (note.onset !== onset || note.grace || notes[index - 1]?.grace) {
-      // Notes that begin together are judged by what was before them: each of two voices shows its sign.
-      for (const apply of pending) apply()
-      pending = []
-      onset = note.onset
+  for (let from = 0, to = 0; from < notes.length; from = to) {
+    to = endOfMoment(notes, from)
+    const moment = notes.slice(from, to)
+    for (const [index, note] of moment.entries()) {
+      if (from + index > 0 && !isKeyKept(key, note.key)) inForce = new Map()
+      key = note.key
+      const {step, octave, alter} = note.pitch
+      const before = inForce.get(stepsAbove(note.pitch)) ?? alterInKey(key, step, octave)
+      needed.push(!note.held && (before !== alter || isContradicted(note, moment)))
     }
-    if (index > 0 && !isKeyKept(key, note.key)) inForce = new Map()
-    key = note.key
-    const position = stepsAbove(pitch)
-    const inKey = inForce.get(position) ?? alterInKey(note.key, pitch.step, pitch.octave)
-    if (note.held) return false
-    const table = inForce
-    pending.push(() => table.set(position, pitch.alter))
-    return inKey !== pitch.alter
-  })
+    const struck = moment.filter(({held}) => !held)
+    for (const note of struck) {
+      const alter = isContradicted(note, struck) ? NaN : note.pitch.alter
+      inForce.set(stepsAbove(note.pitch), alter)
+    }
+  }
+  return needed
+}
+
+/** The notes that begin together end before this one; grace notes begin alone. */
+function endOfMoment(notes: readonly ReadNote[], from: number): number {
+  const first = notes[from] as ReadNote
+  let to = from + 1
+  if (first.grace) return to
+  while (notes[to]?.onset === first.onset && !notes[to]?.grace) to++
+  return to
+}
+
+/** Whether another of the notes has its place on the staff, but is another note. */
+function isContradicted({pitch}: ReadNote, notes: readonly ReadNote[]): boolean {
+  return (
+    notes.length > 1 &&
+    notes.some(
+      (each) => each.pitch.alter !== pitch.alter && stepsAbove(each.pitch) === stepsAbove(pitch),
+    )
+  )
 }
 
 function isKeyKept(before: Key | undefined, now: Key | undefined): boolean {
