@@ -1,5 +1,21 @@
 /** What XML 1.0 (fifth edition) says about characters, for UTF-8 bytes. */
 
+/** ASCII that markup is made of. */
+export const LESS = 0x3c
+export const GREATER = 0x3e
+export const SLASH = 0x2f
+export const BANG = 0x21
+export const QUESTION = 0x3f
+export const EQUALS = 0x3d
+export const DOUBLE = 0x22
+export const SINGLE = 0x27
+export const AMPERSAND = 0x26
+export const SEMICOLON = 0x3b
+export const DASH = 0x2d
+export const BRACKET = 0x5d
+export const LINE_FEED = 0x0a
+export const RETURN = 0x0d
+
 /** What stands at some place of the bytes, when it is no code point. */
 export const INCOMPLETE = -1
 export const ILLEGAL = -2

@@ -1,5 +1,16 @@
-import {isSpace, PLAIN} from './characters.ts'
-import {LESS, markupEnd, startsWith} from './scan.ts'
+import {
+  AMPERSAND,
+  BANG,
+  BRACKET,
+  DASH,
+  GREATER,
+  isSpace,
+  LESS,
+  PLAIN,
+  QUESTION,
+  SLASH,
+} from './characters.ts'
+import {markupEnd, startsWith} from './scan.ts'
 import {PLAIN_DEPTH, plainElements} from './plain.ts'
 import {isDocumentType} from './document-type.ts'
 import {syntaxError, type SyntaxFault} from './syntax-error.ts'
@@ -80,9 +91,9 @@ export function createChecker(): Checker {
     if (bytes[at] !== LESS) return tags.depth > 0 ? passText(fail, bytes, at) : passSpace(bytes, at)
     const next = bytes[at + 1]
     if (next === undefined) return -1
-    if (next === 0x2f) return passEndTag(tags, bytes, at)
-    if (next === 0x3f) return passInstruction(fail, bytes, at, isStart)
-    return next === 0x21 ? passDeclaration(bytes, at) : passStartTag(tags, bytes, at)
+    if (next === SLASH) return passEndTag(tags, bytes, at)
+    if (next === QUESTION) return passInstruction(fail, bytes, at, isStart)
+    return next === BANG ? passDeclaration(bytes, at) : passStartTag(tags, bytes, at)
   }
 
   /** Outside the root only white space may stand, and a byte order mark before everything. */
@@ -136,8 +147,8 @@ function passText(fail: Fail, bytes: Uint8Array, start: number): number {
     const byte = bytes[at] as number
     if (byte === LESS) return at
     let next = at + 1
-    if (byte === 0x26) next = passReference(fail, bytes, at)
-    else if (byte === 0x5d) next = passBracket(fail, bytes, at)
+    if (byte === AMPERSAND) next = passReference(fail, bytes, at)
+    else if (byte === BRACKET) next = passBracket(fail, bytes, at)
     else if (byte < 0x20 || byte >= 0x80) next = passCharacter(fail, bytes, at)
     if (next < 0) return at > start ? at : -1
     at = next
@@ -146,7 +157,7 @@ function passText(fail: Fail, bytes: Uint8Array, start: number): number {
 
 function passBracket(fail: Fail, bytes: Uint8Array, at: number): number {
   if (at + 2 >= bytes.length) return -1
-  if (bytes[at + 1] === 0x5d && bytes[at + 2] === 0x3e) fail('a ]]> in text', at)
+  if (bytes[at + 1] === BRACKET && bytes[at + 2] === GREATER) fail('a ]]> in text', at)
   return at + 1
 }
 
@@ -179,8 +190,8 @@ function decode(bytes: Uint8Array, start: number, end: number): string {
 }
 
 function checkComment(fail: Fail, bytes: Uint8Array, start: number, end: number): void {
-  for (let i = bytes.indexOf(0x2d, start + 4); i < end - 3; i = bytes.indexOf(0x2d, i + 1)) {
-    if (bytes[i + 1] === 0x2d) fail('a -- in a comment', i)
+  for (let i = bytes.indexOf(DASH, start + 4); i < end - 3; i = bytes.indexOf(DASH, i + 1)) {
+    if (bytes[i + 1] === DASH) fail('a -- in a comment', i)
   }
   checkCharacters(fail, bytes, start, end)
 }

@@ -1,3 +1,5 @@
+import {BANG, EQUALS, GREATER, QUESTION, SLASH, isSpace} from './characters.ts'
+
 /** An attribute of an element. `raw` is the value as written; offsets are of that value, inside the quotes. */
 export interface Attribute {
   readonly name: string
@@ -30,11 +32,6 @@ interface Growing extends Element {
 
 /** Shared by all elements without attributes, and by those without children until they get one. */
 const NONE: never[] = []
-const SLASH = 47
-const BANG = 33
-const QUESTION = 63
-const GREATER = 62
-const EQUALS = 61
 const ZERO = 48
 
 /**
@@ -279,10 +276,6 @@ function isNamed(text: string, start: number, end: number, name: string): boolea
   if (!text.startsWith(name, start)) return false
   for (let at = start + name.length; at < end; at++) if (!isSpace(text.charCodeAt(at))) return false
   return true
-}
-
-function isSpace(code: number): boolean {
-  return code === 32 || code === 10 || code === 13 || code === 9
 }
 
 function isNameEnd(code: number): boolean {

@@ -1,3 +1,4 @@
+import {SLASH} from './characters.ts'
 import {countLines, hasName, isMark, readAttribute} from './scan.ts'
 import {syntaxError} from './syntax-error.ts'
 import {extend, nextEndTag, nextMarkup, openWindow, type Window} from './window.ts'
@@ -127,7 +128,7 @@ export class Framer {
   #takeTag(frames: Frame[], start: number, end: number): void {
     const outer = this.#form === 'timewise' ? 'measure' : 'part'
     const inner = this.#form === 'timewise' ? 'part' : 'measure'
-    const closed = this.#window.bytes[end - 2] === 0x2f
+    const closed = this.#window.bytes[end - 2] === SLASH
     const is = (name: string): boolean => hasName(this.#window.bytes, start, name)
     if (this.#state === 'root') {
       this.#takeRoot(start, end)

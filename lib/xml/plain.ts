@@ -1,5 +1,4 @@
-import {NAME, isSpace} from './characters.ts'
-import {LESS} from './scan.ts'
+import {isSpace, LESS, NAME} from './characters.ts'
 
 /** How many elements a plain one may hold, one inside the other. */
 export const PLAIN_DEPTH = 4

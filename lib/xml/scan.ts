@@ -1,17 +1,21 @@
+import {
+  BANG,
+  BRACKET,
+  DASH,
+  DOUBLE,
+  EQUALS,
+  GREATER,
+  LESS,
+  LINE_FEED,
+  QUESTION,
+  RETURN,
+  SINGLE,
+  SLASH,
+  isSpace,
+} from './characters.ts'
 import {decode} from './element.ts'
 
 /** Searching in the bytes of an XML text, as much as cutting it needs. Positions are indices of bytes. */
-
-export const LESS = 0x3c
-const GREATER = 0x3e
-const SLASH = 0x2f
-const LINE_FEED = 0x0a
-const RETURN = 0x0d
-const BANG = 0x21
-const QUESTION = 0x3f
-const EQUALS = 0x3d
-const DOUBLE = 0x22
-const SINGLE = 0x27
 
 /** Whether the markup at this `<` is a comment, CDATA section, processing instruction or declaration. */
 export function isMark(bytes: Uint8Array, at: number): boolean {
@@ -22,8 +26,8 @@ export function isMark(bytes: Uint8Array, at: number): boolean {
 export function markupEnd(bytes: Uint8Array, at: number): number {
   if (bytes[at + 1] === QUESTION) return endAfter(bytes, at + 4, QUESTION, -1)
   if (bytes[at + 1] !== BANG) return tagEnd(bytes, at + 1)
-  if (startsWith(bytes, at, '<!--')) return endAfter(bytes, at + 6, 0x2d, 0x2d)
-  if (startsWith(bytes, at, '<![CDATA[')) return endAfter(bytes, at + 11, 0x5d, 0x5d)
+  if (startsWith(bytes, at, '<!--')) return endAfter(bytes, at + 6, DASH, DASH)
+  if (startsWith(bytes, at, '<![CDATA[')) return endAfter(bytes, at + 11, BRACKET, BRACKET)
   return bytes.length < at + 9 ? -1 : declarationEnd(bytes, at + 2)
 }
 
@@ -103,10 +107,6 @@ export function hasName(bytes: Uint8Array, at: number, name: string): boolean {
 /** Whether a name ends before this byte. */
 export function endsName(byte: number): boolean {
   return byte === GREATER || byte === SLASH || isSpace(byte)
-}
-
-function isSpace(byte: number): boolean {
-  return byte === 0x20 || byte === 0x0a || byte === 0x0d || byte === 0x09
 }
 
 /** The value of an attribute of the tag [from, to), decoded; empty when there is no such attribute. */

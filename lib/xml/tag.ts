@@ -1,13 +1,21 @@
 import {
+  AMPERSAND,
   byteLength,
   codePointAt,
+  DOUBLE,
+  EQUALS,
+  GREATER,
   ILLEGAL,
   INCOMPLETE,
   isCharacter,
   isNameCharacter,
   isSpace,
+  LESS,
   NAME,
   PLAIN,
+  SEMICOLON,
+  SINGLE,
+  SLASH,
 } from './characters.ts'
 import type {SyntaxFault} from './syntax-error.ts'
 
@@ -36,7 +44,7 @@ export function passStartTag(tags: Tags, bytes: Uint8Array, start: number): numb
   const {fail} = tags
   const nameEnd = passName(fail, bytes, start + 1)
   if (nameEnd < 0) return INCOMPLETE
-  if (bytes[nameEnd] === 0x3e) {
+  if (bytes[nameEnd] === GREATER) {
     open(tags, bytes, start, nameEnd)
     return nameEnd + 1
   }
@@ -47,13 +55,13 @@ export function passStartTag(tags: Tags, bytes: Uint8Array, start: number): numb
     while (isSpace(bytes[at] as number)) at++
     const byte = bytes[at]
     if (byte === undefined) return INCOMPLETE
-    if (byte === 0x3e) {
+    if (byte === GREATER) {
       open(tags, bytes, start, nameEnd)
       return at + 1
     }
-    if (byte === 0x2f) {
+    if (byte === SLASH) {
       if (at + 1 === bytes.length) return INCOMPLETE
-      if (bytes[at + 1] !== 0x3e) fail('a slash in a tag that is not its end', at)
+      if (bytes[at + 1] !== GREATER) fail('a slash in a tag that is not its end', at)
       if (tags.depth === 0) openRoot(tags, start)
       return at + 2
     }
@@ -105,7 +113,7 @@ export function passEndTag(tags: Tags, bytes: Uint8Array, start: number): number
   }
   while (isSpace(bytes[at] as number)) at++
   if (at >= bytes.length) return INCOMPLETE
-  if (bytes[at] !== 0x3e) fail('an end tag that is not that of the open element', start)
+  if (bytes[at] !== GREATER) fail('an end tag that is not that of the open element', start)
   tags.depth--
   return at + 1
 }
@@ -129,19 +137,19 @@ function passValue(fail: Fail, bytes: Uint8Array, start: number): number {
   let at = start
   while (isSpace(bytes[at] as number)) at++
   if (at >= bytes.length) return INCOMPLETE
-  if (bytes[at] !== 0x3d) fail('an attribute without a value', at)
+  if (bytes[at] !== EQUALS) fail('an attribute without a value', at)
   at++
   while (isSpace(bytes[at] as number)) at++
   const quote = bytes[at++]
   if (quote === undefined) return INCOMPLETE
-  if (quote !== 0x22 && quote !== 0x27) fail('a value without quotes', at - 1)
+  if (quote !== DOUBLE && quote !== SINGLE) fail('a value without quotes', at - 1)
   while (at < bytes.length) {
     const byte = bytes[at] as number
     if (byte === quote) return at + 1
     if (PLAIN[byte] === 1) at++
     else {
-      if (byte === 0x3c) fail('a < in a value', at)
-      at = byte === 0x26 ? passReference(fail, bytes, at) : passCharacter(fail, bytes, at)
+      if (byte === LESS) fail('a < in a value', at)
+      at = byte === AMPERSAND ? passReference(fail, bytes, at) : passCharacter(fail, bytes, at)
       if (at < 0) return INCOMPLETE
     }
   }
@@ -215,7 +223,7 @@ function passCharacterReference(fail: Fail, bytes: Uint8Array, start: number): n
   const first = start + (isHex ? 3 : 2)
   for (let at = first; at < bytes.length; at++) {
     const byte = bytes[at] as number
-    if (byte === 0x3b && at > first && isCharacter(point)) return at + 1
+    if (byte === SEMICOLON && at > first && isCharacter(point)) return at + 1
     const digit = Number.parseInt(String.fromCharCode(byte), isHex ? 16 : 10)
     if (Number.isNaN(digit)) fail('a reference to no character', start)
     point = Math.min(point * (isHex ? 16 : 10) + digit, 0x110000)

@@ -1,4 +1,5 @@
-import {LESS, endsName, markupEnd, searchText} from './scan.ts'
+import {BANG, LESS, QUESTION} from './characters.ts'
+import {endsName, markupEnd, searchText} from './scan.ts'
 
 /** The part of a byte stream that is still needed, and how far it is understood. Positions are indices into `bytes`. */
 export interface Window {
@@ -28,8 +29,8 @@ export function openWindow(): Window {
     from: 0,
     at: 0,
     wake: 0,
-    declaration: searchAfterLess(0x21),
-    instruction: searchAfterLess(0x3f),
+    declaration: searchAfterLess(BANG),
+    instruction: searchAfterLess(QUESTION),
     endTags: {part: searchEndTag('part'), measure: searchEndTag('measure')},
   }
 }
