@@ -23,7 +23,7 @@ const ALLOWED: Readonly<Record<string, readonly string[]>> = {
   survey: ['musicxml', 'xml', 'instruments', 'staff', 'pitch', 'diagnostic'],
   plan: ['survey/facts', 'instruments', 'staff', 'pitch', 'diagnostic'],
   rules: ['plan', 'musicxml', 'xml', 'instruments', 'staff', 'pitch', 'diagnostic'],
-  fit: ['survey/facts', 'instruments', 'staff', 'pitch', 'diagnostic'],
+  fit: ['survey/facts', 'survey/measure-starts', 'instruments', 'staff', 'pitch', 'diagnostic'],
   ensemble: ['fit', 'plan', 'survey/facts', 'instruments', 'staff', 'pitch', 'diagnostic'],
   join: ['musicxml', 'xml', 'survey/facts', 'staff', 'pitch', 'diagnostic'],
   proof: ['diagnostic'],

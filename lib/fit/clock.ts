@@ -1,4 +1,5 @@
 import type {PartFacts, Position} from '../survey/facts.ts'
+import {measureStarts} from '../survey/measure-starts.ts'
 
 /** The time of a score: where its measures begin, and how fast they go. Quarters count from the start. */
 export interface Clock {
@@ -13,21 +14,11 @@ export interface Clock {
 /** In quarters a minute: what a march or an allegro has, and what programs play where nothing is said. */
 const USUAL_TEMPO = 120
 
-/**
- * The clock that the parts of a score share. A measure is as long as its longest part has it; tempi are taken from
- * every part that states them.
- */
+/** The clock that the parts of a score share; tempi are taken from every part that states them. */
 export function clockOf(parts: Iterable<PartFacts>): Clock {
-  const lengths: number[] = []
-  const stated: (Position & {readonly tempo: number})[] = []
-  for (const facts of parts) {
-    facts.lengths.forEach((length, index) => {
-      lengths[index] = Math.max(lengths[index] ?? 0, length / (facts.ticks[index] ?? 1))
-    })
-    stated.push(...facts.tempos)
-  }
-  const starts = [0]
-  for (const length of lengths) starts.push((starts.at(-1) ?? 0) + length)
+  const all = [...parts]
+  const stated = all.flatMap(({tempos}) => tempos)
+  const starts = measureStarts(all)
   const clock = {starts, tempos: [], assumed: stated.length === 0}
   const tempos = stated
     .map((each) => ({start: timeOf(clock, each), tempo: each.tempo}))

@@ -8,6 +8,7 @@ import {isPitched, sameClef} from '../staff/clef.ts'
 import {FIRST_STATE} from '../staff/state.ts'
 import {NOTE} from './facts.ts'
 import type {PartFacts} from './facts.ts'
+import {measureStarts} from './measure-starts.ts'
 
 /** Ticks of the score's clock in a quarter note: one clock for all parts, whatever their divisions. */
 export const CLOCK = 480
@@ -51,15 +52,7 @@ const SEMITONES = [0, 2, 4, 5, 7, 9, 11]
 
 /** When each measure of the score begins, in ticks of the clock; one more than there are measures. */
 export function readClock(parts: readonly PartFacts[]): Float64Array {
-  const measures = Math.max(0, ...parts.map(({lengths}) => lengths.length))
-  const starts = new Float64Array(measures + 1)
-  for (let measure = 0; measure < measures; measure++) {
-    let longest = 0
-    for (const {lengths, ticks} of parts)
-      longest = Math.max(longest, (lengths[measure] ?? 0) / (ticks[measure] ?? 1))
-    starts[measure + 1] = (starts[measure] ?? 0) + Math.round(longest * CLOCK)
-  }
-  return starts
+  return Float64Array.from(measureStarts(parts), (start) => Math.round(start * CLOCK))
 }
 
 /** The lines of a part: one for each transposition that it declares, the one with most notes first. */
