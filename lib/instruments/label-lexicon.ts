@@ -39,13 +39,11 @@ export function readLexicon(keys: KeyReader): Lexicon {
   const noise = new Set(noiseWords.split(' '))
   const isNoise = (token: Token, at: number) =>
     noise.has(token.fold) && (token.fold.length > 1 || isLowerLetter(token, at))
-  const known = new Map<string, ReturnType<Lexicon['conceptsOf']>>()
-  const conceptsOf = (word: string) => {
-    const concepts = known.get(word) ?? conceptsIn(words, word)
-    known.set(word, concepts)
-    return concepts
-  }
   const names = readForms(keys, isNoise)
+  const known = new Map<string, ReturnType<Lexicon['conceptsOf']>>()
+  for (const {tokens} of names)
+    for (const {fold} of tokens) if (!known.has(fold)) known.set(fold, conceptsIn(words, fold))
+  const conceptsOf = (word: string) => known.get(word) ?? conceptsIn(words, word)
   const plurals = readPlurals()
   const languages = new Map([...words.languages].map(([word, own]) => [word, new Set(own)]))
   for (const {tokens, languages: own} of names)

@@ -9,6 +9,7 @@ import type {LanguageShares} from './label-match.ts'
 import {phraseFinder} from './label-phrase.ts'
 import type {LabelReading} from './label-reading.ts'
 import type {Knowledge} from './label-segment.ts'
+import {lazily} from './table.ts'
 
 export type {Candidate} from './label-match.ts'
 export type {Doubling, LabelReading, LabelToken, TokenRole} from './label-reading.ts'
@@ -54,14 +55,17 @@ export function readLabels(
   return labelReader(options).readLabels(labels)
 }
 
-/** `readLabel` and `readLabels` for many scores: reads the tables once. */
-export function labelReader(options: LabelOptions = {}): LabelReader {
+/** What the tables say, whoever asks. */
+const tables = lazily(() => {
   const keys = keyReader()
+  return {keys, lexicon: readLexicon(keys), findPhrases: phraseFinder()}
+})
+
+/** `readLabel` and `readLabels` for many scores. */
+export function labelReader(options: LabelOptions = {}): LabelReader {
   const base: Knowledge = {
-    keys,
-    lexicon: readLexicon(keys),
+    ...tables(),
     userNames: readUserNames(options.userNames ?? {}),
-    findPhrases: phraseFinder(),
     prior: normalize((language) => (language === options.language ? 12 : 1)),
   }
   return {
