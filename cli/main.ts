@@ -249,7 +249,10 @@ function toCount(text: string): number {
 /** Ends as soon as all is printed, without waiting for what V8 still compiles in the background. */
 function exit(code: number): void {
   process.exitCode = code
-  process.stdout.write('', () => process.stderr.write('', () => process.exit()))
+  // What could not be printed comes as an event of the stream, which has the last word.
+  process.stdout.write('', (error) => {
+    if (!error) process.stderr.write('', () => process.exit())
+  })
 }
 
 /** By name: to load the library before a command needs it would make every start slower. */
@@ -264,8 +267,9 @@ function fail(message: string): void {
 
 // A reader that has seen enough (`| head`) closes the pipe: that is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code === 'EPIPE') process.exit(0)
-  throw error
+  if (error.code === 'EPIPE') process.exit()
+  fail(error.message)
+  process.exit()
 })
 
 program.parseAsync().catch((error: unknown) => {

@@ -43,7 +43,7 @@ function scriptOf(name: string): Script {
   const filename = join(__dirname, name)
   const known = scripts.get(filename)
   if (known) return known
-  const script = new Script(`${HEAD}${readFileSync(filename, 'latin1')}\n})`, {
+  const script = new Script(`${HEAD}${readFileSync(filename, 'utf8')}\n})`, {
     filename,
     cachedData: readIfThere(filename + compiled),
   })

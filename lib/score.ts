@@ -19,7 +19,7 @@ import type {PartFacts} from './survey/facts.ts'
 import {createChecker} from './xml/check.ts'
 import {Framer} from './xml/frame.ts'
 import type {Frame, Treatment} from './xml/frame.ts'
-import {countLines} from './xml/scan.ts'
+import {countLines, lineEndsBefore} from './xml/scan.ts'
 import {isXmlSyntaxError, syntaxError} from './xml/syntax-error.ts'
 
 /** A score that has been opened: what it says before its music, and where the rest is. */
@@ -106,7 +106,7 @@ async function withLine(score: Score, error: unknown): Promise<unknown> {
   for await (const bytes of readBytes(score.open)) {
     const before = bytes.subarray(0, left)
     line += countLines(before, last)
-    last = before.at(-1)
+    last = before.at(-1) ?? last
     left -= before.length
     if (left === 0) break
   }
@@ -230,7 +230,7 @@ function textOf(frame: Frame): string {
     return UTF_8.decode(frame.bytes)
   } catch {
     const sound = new TextDecoder().decode(frame.bytes).split('\ufffd')[0] ?? ''
-    const line = frame.line + sound.split(/\r\n|[\r\n]/).length - 1
+    const line = frame.line + lineEndsBefore(sound, sound.length)
     throw scoreError('source/encoding', 'the bytes are not text in UTF-8', {line})
   }
 }

@@ -10,7 +10,10 @@ const LINE = 401
 
 function inPieces(bytes: Uint8Array, size: number): Source {
   return async function* () {
-    for (let at = 0; at < bytes.length; at += size) yield bytes.slice(at, at + size)
+    for (let at = 0; at < bytes.length; at += size) {
+      yield bytes.slice(at, at + size)
+      yield new Uint8Array(0)
+    }
   }
 }
 
@@ -29,7 +32,7 @@ test.each([
       .replace('UTF-8', name)
       .replaceAll(/[^\0-\xff]/g, '?')
     const bytes = new Uint8Array(Buffer.from(name === 'UTF-16' ? `\ufeff${text}` : text, encoding))
-    for (const size of [bytes.length, 4096, 333]) {
+    for (const size of [bytes.length, 4096, 333, 1]) {
       const content = renotatePart(inPieces(bytes, size), {part: 'P9', for: 'tuba'})
       await expect(collect(content)).rejects.toMatchObject({
         diagnostic: {code: 'xml/malformed', at: {line: LINE}},

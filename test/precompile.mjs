@@ -25,8 +25,9 @@ const jobs = [
 
 const {exit} = process
 process.exit = () => {}
+process.on('exit', () => rmSync(folder, {recursive: true}))
 process.on('beforeExit', () => {
-  if (Number(process.exitCode) > 1) throw new Error('a job failed')
+  if (process.exitCode) throw new Error('a job failed')
   const words = jobs.shift()
   if (words) {
     process.argv.splice(2, Infinity, ...words)
@@ -37,6 +38,5 @@ process.on('beforeExit', () => {
 
 function leave() {
   for (const [file, script] of scripts) writeFileSync(file + compiled, script.createCachedData())
-  rmSync(folder, {recursive: true})
   exit(0)
 }

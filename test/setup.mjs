@@ -28,7 +28,9 @@ function lockedPackages(name) {
 }
 
 function isBuilt() {
-  const built = statSync(join(root, 'dist/cli/main.js'), {throwIfNoEntry: false})
+  // The command is compiled for this Node as the last step.
+  const compiled = `dist/cli/program.js.${process.version}-${process.arch}`
+  const built = statSync(join(root, compiled), {throwIfNoEntry: false})
   return built !== undefined && built.mtimeMs >= newestSource()
 }
 
@@ -36,7 +38,10 @@ function newestSource() {
   const files = ['lib', 'cli'].flatMap((room) =>
     readdirSync(join(root, room), {recursive: true}).map((name) => join(room, name)),
   )
-  const times = ['package.json', ...files].map((name) => statSync(join(root, name)).mtimeMs)
+  const scripts = ['test/build.mjs', 'test/precompile.mjs']
+  const times = ['package.json', ...scripts, ...files].map(
+    (name) => statSync(join(root, name)).mtimeMs,
+  )
   return Math.max(...times)
 }
 

@@ -8,6 +8,7 @@ import {
   textOf,
 } from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
+import {lineEndsBefore} from '../xml/scan.ts'
 
 /** What the part list says of one part. `element` is its `score-part`. */
 export interface ScorePart {
@@ -53,7 +54,7 @@ export function readHeader(text: string): Header {
     version: attributeValue(root, 'version') ?? '1.0',
     title: titleOf(text, root),
     concertScore: flag !== undefined,
-    ...(flag && {concertLine: text.slice(0, flag.start).split('\n').length}),
+    ...(flag && {concertLine: 1 + lineEndsBefore(text, flag.start)}),
     parts: list ? childrenNamed(list, 'score-part').map((part) => readScorePart(text, part)) : [],
     line: 1,
   }

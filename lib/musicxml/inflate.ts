@@ -1,5 +1,5 @@
-/** Compressed bytes the script takes at a time: deflate makes at most 1032 times as many of them, whatever the sender wants. */
-const SLICE = 2048
+/** Compressed bytes inflated at a time: deflate makes at most 1032 times as many of them, whatever the sender wants. */
+const SLICE = 4096
 
 /**
  * Bytes out of deflated ones, as they come. The platform does it where it can: a script would take the first megabytes to get
@@ -42,7 +42,8 @@ async function* inflateThrough(
   packed: AsyncIterable<Uint8Array>,
 ): AsyncGenerator<Uint8Array> {
   const reader = readable.getReader()
-  const feeding = feed(writable.getWriter(), packed)
+  const state = {isLeft: false}
+  void feed(writable.getWriter(), packed, state)
   try {
     for (;;) {
       const {done, value} = await reader.read()
@@ -50,23 +51,39 @@ async function* inflateThrough(
       yield value
     }
   } finally {
-    // Whoever has enough, or found a fault, leaves no file open behind.
-    await reader.cancel().catch(() => {})
-    await feeding
+    state.isLeft = true
+    void drain(reader)
   }
 }
 
-/** Gives what is packed to the platform, no faster than the results are taken; its errors come to the reader. */
+/**
+ * Gives what is packed to the platform, no faster than the results are taken, until nobody wants more; its errors come to the
+ * reader.
+ */
 async function feed(
   writer: WritableStreamDefaultWriter<BufferSource>,
   packed: AsyncIterable<Uint8Array>,
+  state: {readonly isLeft: boolean},
 ): Promise<void> {
   try {
-    // The platform may be slower than it says, and the source may use its memory again.
-    for await (const chunk of packed) await writer.write(chunk.slice())
-    await writer.close()
+    for await (const chunk of packed) {
+      // Copied, since the platform may settle a write before it has used the bytes.
+      for (let at = 0; at < chunk.length && !state.isLeft; at += SLICE)
+        await writer.write(chunk.slice(at, at + SLICE))
+      if (state.isLeft) break
+    }
+    await (state.isLeft ? writer.abort() : writer.close())
   } catch (error) {
     await writer.abort(error).catch(() => {})
+  }
+}
+
+/** Takes what is still to come of the last write: a reader that cancels fails in Node where the stream ends just then. */
+async function drain(reader: ReadableStreamDefaultReader<Uint8Array>): Promise<void> {
+  try {
+    while (!(await reader.read()).done);
+  } catch {
+    // It was told already, or nobody wants to know.
   }
 }
 

@@ -3,6 +3,7 @@ import type {Pitch} from '../pitch/pitch.ts'
 import type {Clef} from '../staff/clef.ts'
 import {childNumber, parseElements} from '../xml/element.ts'
 import type {Element} from '../xml/element.ts'
+import {lineEndsBefore} from '../xml/scan.ts'
 import {FIRST_STATE, applyChange} from '../staff/state.ts'
 import type {Meter, StateChange, StaffState, Transposition} from '../staff/state.ts'
 import type {Context} from './context.ts'
@@ -233,10 +234,7 @@ export function advance(context: Context, measure: Measure): Context {
 /** Where something in a measure is, for a diagnostic. */
 export function placeOf(measure: MeasureText, at?: {readonly element: Element} | Element): Place {
   const element = at && ('element' in at ? at.element : at)
-  const end = element?.start ?? 0
-  let line = measure.line
-  for (let i = measure.text.indexOf('\n'); i >= 0 && i < end; i = measure.text.indexOf('\n', i + 1))
-    line++
+  const line = measure.line + lineEndsBefore(measure.text, element?.start ?? 0)
   return {part: measure.part, measure: measure.number, line}
 }
 

@@ -29,18 +29,20 @@ export function whereNeeded(notes: readonly ReadNote[]): boolean[] {
   for (let from = 0, to = 0; from < notes.length; from = to) {
     to = endOfMoment(notes, from)
     const moment = notes.slice(from, to)
+    const together = moment.length > 1 ? meaningsOf(moment) : undefined
     for (const [index, note] of moment.entries()) {
       if (from + index > 0 && !isKeyKept(key, note.key)) inForce = new Map()
       key = note.key
       const {step, octave, alter} = note.pitch
-      const before = inForce.get(stepsAbove(note.pitch)) ?? alterInKey(key, step, octave)
-      needed.push(!note.held && (before !== alter || isContradicted(note, moment)))
+      const place = stepsAbove(note.pitch)
+      const before = inForce.get(place) ?? alterInKey(key, step, octave)
+      needed.push(
+        !note.held &&
+          (before !== alter || (together !== undefined && together.get(place) !== alter)),
+      )
     }
-    const struck = moment.filter(({held}) => !held)
-    for (const note of struck) {
-      const alter = isContradicted(note, struck) ? NaN : note.pitch.alter
-      inForce.set(stepsAbove(note.pitch), alter)
-    }
+    for (const [place, alter] of meaningsOf(moment.filter(({held}) => !held)))
+      inForce.set(place, alter)
   }
   return needed
 }
@@ -54,14 +56,15 @@ function endOfMoment(notes: readonly ReadNote[], from: number): number {
   return to
 }
 
-/** Whether another of the notes has its place on the staff, but is another note. */
-function isContradicted({pitch}: ReadNote, notes: readonly ReadNote[]): boolean {
-  return (
-    notes.length > 1 &&
-    notes.some(
-      (each) => each.pitch.alter !== pitch.alter && stepsAbove(each.pitch) === stepsAbove(pitch),
-    )
-  )
+/** What each place of the staff means where these notes begin; NaN where two of them contradict each other. */
+function meaningsOf(notes: readonly ReadNote[]): ReadonlyMap<number, number> {
+  const meanings = new Map<number, number>()
+  for (const {pitch} of notes) {
+    const place = stepsAbove(pitch)
+    const before = meanings.get(place) ?? pitch.alter
+    meanings.set(place, before === pitch.alter ? before : NaN)
+  }
+  return meanings
 }
 
 function isKeyKept(before: Key | undefined, now: Key | undefined): boolean {

@@ -162,6 +162,16 @@ export function countLines(bytes: Uint8Array, before?: number): number {
   return count
 }
 
+/** How many lines end in a text before an index, counted likewise. */
+export function lineEndsBefore(text: string, end: number): number {
+  let count = 0
+  for (const {index} of text.matchAll(/\r\n|[\r\n]/g)) {
+    if (index >= end) break
+    count++
+  }
+  return count
+}
+
 /** How often a byte occurs, four bytes at a time: line counting must not cost more than cutting. */
 function countByte(bytes: Uint8Array, byte: number): number {
   let count = 0
@@ -178,7 +188,7 @@ function countByte(bytes: Uint8Array, byte: number): number {
   return count
 }
 
-/** In so few words that each of the four counters in `sum`, a byte each, holds: 255. Apart, so that it is soon known to be hot. */
+/** Among at most 255 words, so that the four counters in `sum`, a byte each, do not run over. Apart, so that it is compiled early. */
 function countInWords(words: Int32Array, from: number, to: number, pattern: number): number {
   let sum = 0
   for (let w = from; w < to; w++) {

@@ -39,8 +39,8 @@ export function openWindow(): Window {
 export function extend(window: Window, bytes: Uint8Array): void {
   const kept = window.bytes.length - window.from
   if (window.bytes.length + bytes.length > window.room.length) {
-    const isLarge = kept + bytes.length <= window.room.length
-    if (isLarge && !window.lent) window.room.copyWithin(0, window.from, window.bytes.length)
+    const hasRoom = kept + bytes.length <= window.room.length
+    if (hasRoom && !window.lent) window.room.copyWithin(0, window.from, window.bytes.length)
     else {
       // At least twice what is kept: so a frame of many chunks is not moved once for each of them.
       const room = new Uint8Array(Math.max(kept + bytes.length, kept * 2, 1024))

@@ -68,6 +68,18 @@ describe.each([
     await expect(all(start(broken(), refuse))).rejects.toBe(own)
   })
 
+  test('and may be left at any time', async () => {
+    for (let most = 0; most < text.length + 20_000; most += 10_000) {
+      let read = 0
+      for await (const chunk of start(flow(packed, 1000), refuse)) {
+        read += chunk.length
+        if (read > most) break
+        if (most % 20_000 === 0) await new Promise((resolve) => setTimeout(resolve, 1))
+      }
+      await new Promise((resolve) => setTimeout(resolve, 1))
+    }
+  })
+
   test('as far as somebody reads, and lets the source go then', async () => {
     const closed = vi.fn()
     let read = 0
@@ -75,7 +87,7 @@ describe.each([
       read += chunk.length
       if (read > 50_000) break
     }
-    expect(closed).toHaveBeenCalledOnce()
+    await vi.waitFor(() => expect(closed).toHaveBeenCalledOnce())
     expect(read).toBeLessThan(text.length)
   })
 })
