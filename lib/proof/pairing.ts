@@ -19,8 +19,8 @@ const ALIKE = 0.5
 
 /**
  * Finds the parts that belong together. `chosen` pairs of ids go first. Then a common id counts when the names agree, or
- * when nothing has more of the same music: a program that writes one part into a file of its own likes to call it P1
- * whatever it was. Then the name, where only one part on each side has it; then the music, the most alike first; and a common id alone last.
+ * when much of the music does. Where the ids of fewer parts count from P1 there must be nothing that has more of the same
+ * music: a program that writes one part into a file of its own likes to call it so, whatever it was. Then the name, where only one part on each side has it; then the music, the most alike first; and a common id alone last.
  */
 export function pairParts(
   before: readonly PartSummary[],
@@ -48,7 +48,13 @@ export function pairParts(
     if (one && other) pairUp(one, other)
   }
   pairWhere((one, other) => one.id === other.id && sameName(one, other))
-  pairWhere((one, other) => one.id === other.id && areMostAlike(one, other, left, right))
+  const isNumberedAnew =
+    after.length < before.length && after.every(({id}, index) => id === `P${index + 1}`)
+  pairWhere(
+    (one, other) =>
+      one.id === other.id &&
+      (isNumberedAnew ? areMostAlike(one, other, left, right) : likeness(one, other) >= ALIKE),
+  )
   pairWhere(
     (one, other) =>
       sameName(one, other) &&

@@ -53,7 +53,7 @@ export function formatSummary(
       'doubts',
       say(
         changes.filter(({kind}) => kind === 'doubt').map(({what}) => what),
-        'none',
+        'none told; renotate survey weighs what the file declares',
       ),
     ],
     ['proof', proof ? proofWords(proof) : hint],

@@ -54,7 +54,8 @@ const KIND_BY_ROOM: Readonly<Record<string, ChangeKind>> = {
 
 /** The kind of change that a diagnostic tells of, by the rule that its code begins with. */
 export function kindOf({code}: Diagnostic): ChangeKind {
-  return KIND_BY_ROOM[code.split('/')[0] ?? ''] ?? 'other'
+  const [room = '', what] = code.split('/')
+  return what === 'doubt' ? 'doubt' : (KIND_BY_ROOM[room] ?? 'other')
 }
 
 /** All changes in the order of the score; what was seen in the parts gets its reason from what was reported there. */

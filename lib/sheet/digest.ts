@@ -1,6 +1,6 @@
 import type {Diagnostic} from '../diagnostic.ts'
 import type {Instrument} from '../instruments/instrument.ts'
-import {instruments} from '../instruments/instrument.ts'
+import {instrumentById, instruments} from '../instruments/instrument.ts'
 import type {ScorePart} from '../musicxml/header.ts'
 import type {Measure, Reading} from '../musicxml/measure.ts'
 import {describeKey} from '../pitch/key.ts'
@@ -161,7 +161,8 @@ function createSide(part: ScorePart) {
     add(measure: Measure): void {
       measures++
       for (const note of measure.notes) {
-        if (!note.written || !note.sounding) continue
+        // Cues are for the eye: the player plays none of them.
+        if (!note.written || !note.sounding || note.cue) continue
         const {key, clef, transposition} = note.state
         notes++
         if (key) keys.add(describeKey(key))
@@ -200,6 +201,9 @@ function inKeys({low, high}: Range): PitchRange {
   return {low: shown(low), high: shown(high), lowMidi: midiOf(low), highMidi: midiOf(high)}
 }
 
+/** A name is understood as a score label, where the catalogue does not have it as it stands. */
+const SURE = 0.6
+
 /**
  * The instrument that a part is for: by its name and its standard sound, and of several by what the part sounds. A cor
  * may be in any key; that in F sounds a fifth lower.
@@ -211,6 +215,9 @@ async function instrumentOf(
   const {findInstrument} = await import('../instruments/find.ts')
   const search = name === '' ? undefined : findInstrument(name)
   if (search?.kind === 'one') return search.found
+  const [likeliest] =
+    name === '' ? [] : (await import('../instruments/label.ts')).readLabel(name).instruments
+  if (likeliest && likeliest.confidence >= SURE) return instrumentById(likeliest.id)
   const ids = listed.flatMap(({sound}) => sound ?? [])
   const called = search?.kind === 'several' ? search.candidates : instruments
   const alike = called.filter(({sound}) => ids.includes(sound))

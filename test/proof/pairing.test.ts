@@ -58,6 +58,12 @@ describe('which parts belong together', () => {
       'P2=P1 P1=',
     ],
     [
+      'ids, though another plays the same in that octave',
+      [summary('P4', 'Bassoon', 'ABCD'), summary('P9', 'Contrabass', 'abcd')],
+      [summary('P9', 'Euphonium', 'ABCD')],
+      'P9=P9 P4=',
+    ],
+    [
       'names that are not unique do not count',
       [summary('1', 'Violin', 'abcd'), summary('2', 'Violin', 'efgh')],
       [summary('3', 'Violin', 'efgh'), summary('4', 'Violin', 'abcd')],

@@ -39,7 +39,7 @@ describe('the summary of a part', () => {
       'clef    bass clef, as before',
       'range   C2–F2, all within reach',
       'octaves none moved',
-      'doubts  none',
+      'doubts  none told; renotate survey weighs what the file declares',
       'proof   not made',
     ])
   })
