@@ -5,8 +5,10 @@ import {
   openSync,
   readFileSync,
   readSync,
+  realpathSync,
   renameSync,
   rmSync,
+  statSync,
   writeSync,
 } from 'node:fs'
 import {tmpdir} from 'node:os'
@@ -18,10 +20,14 @@ import {usageError} from './usage.ts'
 
 const CHUNK = 256 * 1024
 
+/** The files that were opened to be read: none of them is written over. */
+const inputs = new Set<string>()
+
 /** The score at a path, or on standard input (`-`), as something to be read as often as needed. */
 export async function openInput(path: string): Promise<Source> {
   const file = path === '-' ? await spool() : path
-  if (!existsSync(file)) throw usageError(`there is no file ${path}`)
+  refuseFolder(file, path)
+  inputs.add(realpathSync(file))
   return () => readChunks(file)
 }
 
@@ -42,8 +48,14 @@ async function* readChunks(file: string): AsyncGenerator<Uint8Array> {
 
 /** The whole text of a small file beside the score: a report, a roster. */
 export function readInput(path: string): string {
-  if (!existsSync(path)) throw usageError(`there is no file ${path}`)
+  refuseFolder(path, path)
+  inputs.add(realpathSync(path))
   return readFileSync(path, 'utf8')
+}
+
+function refuseFolder(file: string, path: string): void {
+  if (!existsSync(file)) throw usageError(`there is no file ${path}`)
+  if (statSync(file).isDirectory()) throw usageError(`${path} is a folder, not a file`)
 }
 
 /** Standard input comes once; it is kept in a temporary file until the program ends. */
@@ -70,7 +82,12 @@ export async function writeOutput(
     for await (const bytes of content) await print(bytes)
     return
   }
-  if (existsSync(path) && !options.force) throw usageError(`${path} exists; --force overwrites it`)
+  if (existsSync(path)) {
+    refuseFolder(path, path)
+    if (inputs.has(realpathSync(path)))
+      throw usageError(`${path} is read for this: it cannot be written over`)
+    if (!options.force) throw usageError(`${path} exists; --force overwrites it`)
+  }
   if (!existsSync(dirname(path))) throw usageError(`there is no folder ${dirname(path)}`)
   const packed = /\.mxl$/i.test(path) ? await pack(path, content, options.like) : content
   const temporary = join(dirname(path), `.${basename(path)}.${process.pid}.part`)

@@ -1,4 +1,3 @@
-import {readFile} from 'node:fs/promises'
 import {
   formatDiagnostic,
   formatSurvey,
@@ -9,7 +8,7 @@ import {
 import type {Doubt} from '../lib/index.ts'
 import {collectFindings} from './diagnostics.ts'
 import {usageError} from './usage.ts'
-import {openInput, writeOutput} from './files.ts'
+import {openInput, readInput, writeOutput} from './files.ts'
 
 export interface SurveyCommand {
   readonly json?: boolean
@@ -24,7 +23,7 @@ export interface SurveyCommand {
 export async function runSurvey(path: string, options: SurveyCommand): Promise<number> {
   const source = await openInput(path)
   const findings = collectFindings(options)
-  const names = options.names === undefined ? undefined : await readNames(options.names)
+  const names = options.names === undefined ? undefined : readNames(options.names)
   const found = await survey(source, {report: findings.report, names})
   const doubts = found.parts
     .flatMap((part) => part.doubts)
@@ -45,10 +44,11 @@ export async function runSurvey(path: string, options: SurveyCommand): Promise<n
 }
 
 /** A file of the user's own names: a JSON object of names and ids of instruments. */
-async function readNames(path: string): Promise<Readonly<Record<string, string>>> {
+function readNames(path: string): Readonly<Record<string, string>> {
+  const text = readInput(path)
   let names: unknown
   try {
-    names = JSON.parse(await readFile(path, 'utf8'))
+    names = JSON.parse(text)
   } catch (error) {
     throw usageError(
       `${path} cannot be read as JSON: ${error instanceof Error ? error.message : error}`,

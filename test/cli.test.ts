@@ -216,6 +216,18 @@ describe('the command line', {timeout: 60_000}, () => {
     expect(stdout).toContain('Sources')
   })
 
+  it('never writes over what it reads, nor into a folder', () => {
+    const score = file('own.musicxml', readFileSync(demo, 'utf8'))
+    const words = ['part', score, '-p', 'P9', '--for', 'tuba', '--force', '-o']
+    expect(run([...words, score])).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining('it cannot be written over'),
+    })
+    expect(readFileSync(score)).toEqual(readFileSync(demo))
+    expect(run([...words, folder]).stderr).toMatch(/^error: .* is a folder, not a file\n$/)
+    expect(run(['survey', folder]).stderr).toMatch(/^error: .* is a folder, not a file\n$/)
+  })
+
   it('reads words that are not ASCII', () => {
     expect(run(['list', 'instruments', 'clarinette en si♭']).stdout).toContain('clarinet-b-flat')
   })
