@@ -4,6 +4,7 @@ import type {Clef} from '../staff/clef.ts'
 import {bottomLine} from '../staff/clef.ts'
 import {NOTE, measureOf, soundingAt} from '../survey/facts.ts'
 import type {PartFacts, Position} from '../survey/facts.ts'
+import {DEFAULT_CLEFS} from './job.ts'
 import type {ClefPolicy} from './job.ts'
 import {octavesAt} from './register.ts'
 import type {Register} from './register.ts'
@@ -31,6 +32,11 @@ const INSIDE_GROUP = 100
 const INSIDE_PHRASE = 3
 /** What a note in another clef than the usual one costs, so that the reader comes back to it. */
 const UNUSUAL = 0.15
+
+/** Ledger lines accepted in an unusual clef on the side of the usual one. */
+const TOWARDS_USUAL = 1
+
+type LedgerLines = Pick<ClefPolicy, 'above' | 'below'>
 
 /**
  * The clefs of a staff, chosen over the whole part: ledger lines beyond what the reader accepts are weighed against
@@ -71,10 +77,12 @@ function cheapestPath(
   policy: ClefPolicy,
 ): number[] {
   const back: Int8Array[] = []
+  const bottoms = candidates.map(({clef, interval}) => bottomLine(clef) + interval.diatonic)
+  const accepted = acceptedIn(bottoms, policy)
   let costs = candidates.map((_, index) => (index === 0 ? 0 : policy.change / 2))
   for (const attack of attacks) {
     const from = new Int8Array(candidates.length)
-    const next = candidates.map((candidate, to) => {
+    const next = candidates.map((_, to) => {
       let best = costs[to] ?? Infinity
       from[to] = to
       costs.forEach((cost, index) => {
@@ -84,7 +92,8 @@ function cheapestPath(
           from[to] = index
         }
       })
-      return best + costOf(attack, candidate, policy) + (to === 0 ? 0 : UNUSUAL)
+      const lines = costOf(attack, bottoms[to] ?? 0, accepted[to] ?? policy)
+      return best + lines + (to === 0 ? 0 : UNUSUAL)
     })
     back.push(from)
     costs = next
@@ -98,11 +107,23 @@ function cheapestPath(
   return path
 }
 
-function costOf(attack: Attack, candidate: ClefCandidate, policy: ClefPolicy): number {
-  const bottom = bottomLine(candidate.clef) + candidate.interval.diatonic
+function costOf(attack: Attack, bottom: number, accepted: LedgerLines): number {
   const above = Math.max(0, Math.floor((attack.high - bottom - 8) / 2))
   const below = Math.max(0, Math.floor((bottom - attack.low) / 2))
-  return weigh(above, policy.above) + weigh(below, policy.below)
+  return weigh(above, accepted.above) + weigh(below, accepted.below)
+}
+
+/**
+ * The ledger lines that a reader accepts in each clef (renotation-rules C2 has those of the usual one). In another clef there
+ * are hardly any on the side where the usual one would do: nobody reads a horn's middle register in bass clef.
+ */
+function acceptedIn(bottoms: readonly number[], policy: ClefPolicy): LedgerLines[] {
+  const [usual = 0] = bottoms
+  return bottoms.map((bottom, index) => {
+    if (index === 0 || bottom === usual) return policy
+    const {above, below} = DEFAULT_CLEFS
+    return bottom < usual ? {above: TOWARDS_USUAL, below} : {above, below: TOWARDS_USUAL}
+  })
 }
 
 function weigh(lines: number, accepted: number): number {

@@ -95,6 +95,15 @@ describe('clefs over a whole part (renotation-rules C1 to C3)', () => {
     expect(chooseClefs(factsAbout([low]), 1, [], DEFAULT_CLEFS)).toEqual([])
   })
 
+  it('leave an unusual clef where the usual one would do', () => {
+    const horn = candidates('G2', 'F4')
+    const policy = {...DEFAULT_CLEFS, above: 4, below: 2}
+    const [deep, middle] = [notes('C3 D3 E3 F3'), notes('C4 E4 G4 C5')]
+    const facts = factsAbout([attributes('divisions 1') + deep, deep, middle, middle])
+    const chosen = chooseClefs(facts, 1, horn, policy)
+    expect(chosen.map(({measure: at, clef}) => `${at} ${clef.sign}`)).toEqual(['0 F', '2 G'])
+  })
+
   it('are the cheapest of all ways, tried one by one', () => {
     const anyPitch = fc.integer({min: 16, max: 40}).map((steps) => formatPitch(naturalAt(steps)))
     const anyMeasure = fc.array(anyPitch, {minLength: 4, maxLength: 4})
@@ -148,7 +157,9 @@ function costOf(
     const above = position > 8 ? Math.floor((position - 8) / 2) : 0
     const below = position < 0 ? Math.floor(-position / 2) : 0
     sum += (above + below) * 0.05
-    sum += Math.max(0, above - policy.above) ** 2 + Math.max(0, below - policy.below) ** 2
+    // All candidates but the first lie higher: below them the first would do, so that one ledger line must be enough.
+    const accepted = at === 0 ? policy : {above: 3, below: 1}
+    sum += Math.max(0, above - accepted.above) ** 2 + Math.max(0, below - accepted.below) ** 2
     if (at !== 0) sum += 0.15
     if (index > 0 && way[index - 1] !== at) sum += policy.change + (index % 4 === 0 ? 0 : 3)
   })
