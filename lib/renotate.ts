@@ -23,6 +23,7 @@ import {createExcerpt} from './excerpt.ts'
 import type {Excerpt} from './excerpt.ts'
 import {cutFrames, measureOf, readFacts, readingOf} from './score.ts'
 import {gatherKeys} from './score-keys.ts'
+import {watchMarks} from './score-marks.ts'
 import type {Score} from './score.ts'
 import {ensembleOf} from './survey/ensemble.ts'
 import {readFormer} from './survey/former.ts'
@@ -68,11 +69,16 @@ export async function* rewrite(
     isPartOfIt && score.header.form === 'partwise'
       ? createExcerpt((part) => job.parts.has(part))
       : undefined
+  const [top] = score.header.parts
+  const marks =
+    job.others === 'drop' && top ? watchMarks(top, new Set(job.parts.keys())) : undefined
   const facts = await readFacts(score, new Map([...everybody, ...readings]), report, {
     believing: true,
     keys: gathering,
     excerpt,
+    marks,
   })
+  marks?.tell(report)
   const ensemble = ensembleOf([...names.values()])
   const keyless = rekeyed.some((id) => isKeyless(facts.get(id)?.states ?? []))
   const keys = keyless ? gathering?.keys() : undefined

@@ -14,6 +14,7 @@ import {describeInterval} from './pitch/interval.ts'
 import type {Interval} from './pitch/interval.ts'
 import type {Excerpt} from './excerpt.ts'
 import type {KeyGathering} from './score-keys.ts'
+import type {ScoreMarks} from './score-marks.ts'
 import {createFacts} from './survey/facts.ts'
 import type {PartFacts} from './survey/facts.ts'
 import {createChecker} from './xml/check.ts'
@@ -46,7 +47,7 @@ export async function openScore(source: Source): Promise<Score> {
 /**
  * The first reading: judges the whole file, and gathers the facts of some parts (by id). Throws `ScoreError` at the first
  * fault in the XML. Reports what is odd about declared transpositions, and about the container. `believing` refuses a part
- * whose declarations contradict each other and that no reading settles. `keys` and `excerpt` are filled on the way.
+ * whose declarations contradict each other and that no reading settles. `keys`, `excerpt` and `marks` are filled on the way.
  */
 export async function readFacts(
   score: Score,
@@ -56,6 +57,7 @@ export async function readFacts(
     readonly believing?: boolean
     readonly keys?: KeyGathering | undefined
     readonly excerpt?: Excerpt | undefined
+    readonly marks?: ScoreMarks | undefined
   } = {},
 ): Promise<ReadonlyMap<string, PartFacts>> {
   const {container} = score.open
@@ -63,17 +65,20 @@ export async function readFacts(
   const builders = new Map([...wanted].map(([part, reading]) => [part, createFacts(part, reading)]))
   const tell = once(report)
   const checker = createChecker()
-  const {keys, excerpt} = options
+  const {keys, excerpt, marks} = options
   const framer = new Framer({
-    treat: (part) => (builders.has(part) || keys?.isOpen() ? 'read' : 'drop'),
+    treat: (part) =>
+      builders.has(part) || marks?.watches(part) || keys?.isOpen() ? 'read' : 'drop',
   })
   const take = (frames: readonly Frame[]): void => {
     for (const frame of frames) {
       excerpt?.add(frame)
       if (frame.kind !== 'measure') continue
+      if (marks?.watches(frame.part ?? '')) marks.pass(frame)
       const builder = builders.get(frame.part ?? '')
       if (!builder) {
-        keys?.pass(frame, (each, context) => measureOf(each, context, undefined, () => {}))
+        if (keys?.isOpen())
+          keys.pass(frame, (each, context) => measureOf(each, context, undefined, () => {}))
         continue
       }
       const reading = wanted.get(frame.part ?? '')
