@@ -78,8 +78,11 @@ export function joinMeasure(
   const end = root.children.findLast(({name}) => name !== 'barline')?.end ?? root.contentEnd
   let cursor = Math.round(cursorOf(host) * factor)
   const voices = freeVoices(host, style.voice, filled.length > 0 || cursor > 0)
-  for (const {items} of beside) {
-    const printed = printBeside(items, {...style, stem, voice: voices()}, cursor)
+  const isSilent = host.notes.length > 0 && host.notes.every(({cue}) => cue)
+  for (const [index, {items, piece}] of beside.entries()) {
+    const isCounted = isSilent && index === 0 && piece.passage.manner === 'played'
+    const counted = isCounted ? {meter: host.meter, length: host.length / host.ticks} : undefined
+    const printed = printBeside(items, {...style, stem, voice: voices()}, cursor, counted)
     edits.push({start: end, end, text: printed.text})
     cursor = printed.cursor
   }

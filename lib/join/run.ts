@@ -2,6 +2,7 @@ import type {Measure, Positioned} from '../musicxml/measure.ts'
 import {element as create, printElement} from '../xml/build.ts'
 import type {Edit} from '../xml/edit.ts'
 import type {Element} from '../xml/element.ts'
+import type {Meter} from '../staff/state.ts'
 import type {HostStyle, Item} from './items.ts'
 import {restsBetween} from './rests.ts'
 
@@ -126,12 +127,14 @@ export function fillRun(
 
 /**
  * The guest's notes in a voice of their own, beside what the host has: from the `cursor` back, and on to it again. With
- * the cursor after them.
+ * the cursor after them. With `counted`, the meter and the quarters of the measure, what they leave free is shown as rests: the
+ * player reads them and nothing else.
  */
 export function printBeside(
   items: readonly Item[],
   style: HostStyle,
   cursor: number,
+  counted?: {readonly meter: Meter; readonly length: number},
 ): {readonly text: string; readonly cursor: number} {
   const onsets = items.flatMap(({kind, at}) => (kind === 'note' ? at : []))
   if (onsets.length === 0) return {text: '', cursor}
@@ -149,6 +152,11 @@ export function printBeside(
     ])
     printed.push(printElement(moved, margin, style.indent))
   }
+  const leave = (from: number, to: number): void => {
+    const rests = counted && unit(to) > unit(from) && restsBetween(from, to, counted.meter)
+    if (rests) for (const rest of rests) printed.push(printRest(rest, style))
+    else move('forward', unit(to) - unit(from))
+  }
   move('backup', cursor)
   let at = 0
   const directions = items.filter(({kind}) => kind === 'direction').toSorted((a, b) => a.at - b.at)
@@ -161,7 +169,7 @@ export function printBeside(
   for (const item of items) {
     if (item.kind === 'direction' || item.at < first || item.at > last) continue
     if (!item.chord) {
-      move('forward', unit(item.at) - unit(at))
+      leave(at, item.at)
       // Where a file names no voices, several may go by one name.
       move('backup', unit(at) - unit(item.at))
       at = item.at
@@ -171,6 +179,10 @@ export function printBeside(
     at = Math.max(at, item.until)
   }
   for (const each of directions) printed.push(each.print(style, at))
+  if (counted && at < counted.length) {
+    leave(at, counted.length)
+    at = counted.length
+  }
   move('forward', cursor - unit(at))
   const text = printed.map((each) => margin + each).join('')
   return {text, cursor: Math.max(cursor, unit(at))}

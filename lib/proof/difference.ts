@@ -58,8 +58,8 @@ export function lonelyDifference(
 ): Difference {
   const name = soundName(note)
   const what = {
-    missing: `${name} is missing`,
-    extra: `${name} is one note too many`,
+    missing: note.cue ? `the cue ${name} is missing` : `${name} is missing`,
+    extra: note.cue ? `${name} is a cue that no report tells of` : `${name} is one note too many`,
     'struck-again': `${name} is struck again instead of held by a tie`,
     'tied-over': `${name} is held by a tie instead of struck again`,
   }[kind]

@@ -172,6 +172,20 @@ describe('music that falls together', () => {
     ])
   })
 
+  it('has no rests that count; the voice shows its own', async () => {
+    const own = [TUNE[0] ?? '', TUNE[0] ?? '']
+    const missing = [BASS[0] ?? '', music('r:3 B3')]
+    const {measures} = await woven(own, missing, {other: own})
+    const notes = notesOf(measures[1])
+    const played = notes.filter(({xml}) => !xml.includes('<cue/>'))
+    expect(played.map(({pitch}) => pitch).join(' ')).toBe('rest rest B3')
+    expect(played.map(({xml}) => /<type[^>]*>(\w+)/.exec(xml)?.[1]).join(' ')).toBe(
+      'half quarter quarter',
+    )
+    expect(measures[1]).not.toContain('<forward>')
+    expect(notesOf(measures[0]).filter(({pitch}) => pitch === 'rest')).toEqual([])
+  })
+
   it('of the voice is, where nobody else has what the player has', async () => {
     const {measures, codes, changes} = await woven(TUNE, BASS)
     expect(
