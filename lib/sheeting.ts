@@ -116,6 +116,7 @@ async function compare(
     ...parts,
     intended,
     diagnostics: reports.flatMap(({diagnostics}) => diagnostics),
+    joined: pairs.flatMap(([id, other]) => (other === parts.after.id ? id : [])),
     reading: from && readingOf(from),
   })
   return {

@@ -55,6 +55,8 @@ describe('the command line', {timeout: 60_000}, () => {
     const written = run([...words, '-o', out, '--report', report])
     expect(written.status).toBe(0)
     expect(written.stderr).toMatch(/measures 1 to 14: plays Contrebasse.*\[weave\/played\]/)
+    // The summary is the player's, and tells what became of the voice too.
+    expect(written.stderr).toMatch(/^octaves measures 1 to 24 sound an octave higher/m)
     const proof = run(['prove', demo, out, '--intended', report])
     expect(proof.stdout).toContain('They sound the same, except where the report says otherwise')
     expect(proof.status).toBe(0)

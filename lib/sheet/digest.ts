@@ -59,6 +59,8 @@ export interface DigestOptions {
   readonly after: ScorePart
   readonly intended: readonly Intended[]
   readonly diagnostics: readonly Diagnostic[]
+  /** Ids of further parts of BEFORE whose music AFTER holds as well: what was told of them concerns it. */
+  readonly joined?: readonly string[]
   /** How BEFORE is read where it is not to be believed. */
   readonly reading?: Reading | undefined
 }
@@ -66,7 +68,7 @@ export interface DigestOptions {
 /** Reads two parts side by side, once. */
 export async function readDigest(
   steps: AsyncIterable<Step>,
-  {title, before, after, intended, diagnostics, reading}: DigestOptions,
+  {title, before, after, intended, diagnostics, joined = [], reading}: DigestOptions,
 ): Promise<Digest> {
   const sides = {before: createSide(before), after: createSide(after)}
   const intent = intentOf(intended, before.id)
@@ -83,7 +85,9 @@ export async function readDigest(
     numbers.push(step.before?.number ?? step.after?.number ?? '')
     shapes.push(shapeOf(step, shapes.at(-1)?.open ?? 0))
   }
-  const told = diagnostics.filter(({at}) => at?.part === undefined || at.part === before.id)
+  const told = diagnostics.filter(
+    ({at}) => at?.part === undefined || [before.id, ...joined].includes(at.part),
+  )
   const indexOf = (number: string) => Math.max(0, numbers.indexOf(number))
   const named =
     before.name === after.name
