@@ -94,7 +94,9 @@ export async function* rewrite(
     // Who it was for matters where marks may mean nothing to the new player.
     const marked = part.for !== undefined && (own.words.length > 0 || own.elements.size > 0)
     const around = {
-      identity: identityOf(await readFormer(score.header, id, {family: marked}), part),
+      identity: identityOf(await readFormer(score.header, id, {family: marked}), part, [
+        ...names.values(),
+      ]),
       ensemble,
       agreedKeys: keys?.agreed,
       openKey: keys?.open,
