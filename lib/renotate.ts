@@ -1,5 +1,6 @@
 import type {Report} from './diagnostic.ts'
 import type {Change} from './ensemble/change.ts'
+import type {Instrument} from './instruments/instrument.ts'
 import type {Joiner} from './join/joiner.ts'
 import type {JoinRequest, JoinedPlan} from './joining.ts'
 import type {Context} from './musicxml/context.ts'
@@ -26,6 +27,7 @@ import {gatherKeys} from './score-keys.ts'
 import {watchMarks} from './score-marks.ts'
 import type {Score} from './score.ts'
 import {ensembleOf} from './survey/ensemble.ts'
+import type {PartFacts} from './survey/facts.ts'
 import {readFormer} from './survey/former.ts'
 import {applyEdits, removeElement} from './xml/edit.ts'
 import type {Edit} from './xml/edit.ts'
@@ -91,6 +93,7 @@ export async function* rewrite(
   for (const [id, part] of parts) {
     const own = facts.get(id)
     if (!own) continue
+    if (part.for) tellPitchless(own, part.for, report)
     // Who it was for matters where marks may mean nothing to the new player.
     const marked = part.for !== undefined && (own.words.length > 0 || own.elements.size > 0)
     const around = {
@@ -124,6 +127,17 @@ export async function* rewrite(
     for (const change of changes) changed(change)
   }
   yield* write(score, job, {plans, joined, readings, excerpt}, report)
+}
+
+/** Pitches for who plays none, or none for who plays them: somebody meant another part, or another instrument. */
+function tellPitchless({part, notes}: PartFacts, instrument: Instrument, report: Report): void {
+  const playsNone = instrument.family === 'unpitched'
+  if (playsNone !== notes.count > 0) return
+  const name = instrument.labels.en.name
+  const message = playsNone
+    ? `${name} has no pitches: the notes stay as they are written`
+    : `the part has no pitches: ${name} gets its name on it and nothing else`
+  report({code: 'part/no-pitches', severity: 'warning', message, at: {part}})
 }
 
 /** The plan with what a cover part says of itself. */

@@ -210,6 +210,7 @@ function joinsOf(
       throw scoreError('cues/value', `a number of measures is whole and from 1, not ${value}`)
   const {rest, length, from} = asked
   const cover = crossCues === undefined ? undefined : findPart(header, crossCues).id
+  if (cover === part) throw scoreError('cues/value', 'a part has no cross-cues of itself', {part})
   if (cover !== undefined && !job.for) {
     throw scoreError('cues/no-player', 'cross-cues need for: who is to play them?', {part})
   }

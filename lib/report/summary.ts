@@ -37,10 +37,10 @@ export function formatSummary(
 ): string[] {
   const {before, after, changes} = digest
   const facts = [
-    ['from', `${before.name || before.id}, ${before.sounds.join('; ')}`],
-    ['to', `${after.name || after.id}, ${after.sounds.join('; ')}`],
+    ['from', sideWords(before)],
+    ['to', sideWords(after)],
     ['key', arrow(before.keys.join(', then '), after.keys.join(', then '))],
-    ['clef', arrow(before.clefs.join(', '), after.clefs.join(', '))],
+    ['clef', arrow(clefWords(before), clefWords(after))],
     ['range', `${rangesWords(after)}${beyond(after)}`],
     [
       'octaves',
@@ -59,6 +59,14 @@ export function formatSummary(
     ['proof', proof ? proofWords(proof) : hint],
   ] as const
   return facts.map(([name, words]) => `${name.padEnd(8)}${words}`)
+}
+
+function sideWords({name, id, sounds}: SideDigest): string {
+  return [name || id, sounds.join('; ') || 'without pitches'].join(', ')
+}
+
+function clefWords({clefs}: SideDigest): string {
+  return clefs.join(', ') || 'none with pitches'
 }
 
 function say(list: readonly string[], none: string): string {
