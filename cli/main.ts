@@ -248,6 +248,7 @@ function toCount(text: string): number {
 
 /** Ends as soon as all is printed, without waiting for what V8 still compiles in the background. */
 function exit(code: number): void {
+  isUnderway = false
   process.exitCode = code
   // What could not be printed comes as an event of the stream, which has the last word.
   process.stdout.write('', (error) => {
@@ -261,9 +262,19 @@ function isScoreError(error: unknown): error is Error {
 }
 
 function fail(message: string): void {
+  isUnderway = false
   process.stderr.write(`error: ${message}\n`)
   process.exitCode = 2
 }
+
+// Node ends without a word when nothing is left to wait for, though somebody waits: that must not pass for success.
+let isUnderway = false
+program.hook('preAction', () => {
+  isUnderway = true
+})
+process.once('exit', () => {
+  if (isUnderway) fail('the work stopped half way; this is a fault of renotate')
+})
 
 // A reader that has seen enough (`| head`) closes the pipe: that is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {

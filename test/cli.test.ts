@@ -250,6 +250,16 @@ describe('the command line', {timeout: 60_000}, () => {
     }
   })
 
+  it('does not pass for done where it waits for what never comes', () => {
+    const stuck = `const {start} = require(${JSON.stringify(main)})
+      const never = {[Symbol.asyncIterator]: () => ({next: () => new Promise(() => {})})}
+      Object.defineProperty(process, 'stdin', {value: never})
+      start()`
+    const words = ['-e', stuck, 'sounding', '-']
+    const {status, stderr} = spawnSync(process.execPath, words, {encoding: 'utf8'})
+    expect([status, stderr]).toEqual([2, expect.stringContaining('stopped half way')])
+  })
+
   it('has been compiled when it was built, and runs as well where it was not', () => {
     const told = `const {scripts, start} = require(${JSON.stringify(main)})
       process.on('exit', () => console.error([...scripts.values()].map((s) => s.cachedDataRejected).join()))
