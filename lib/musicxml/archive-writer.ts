@@ -1,4 +1,5 @@
-import {crc32, join} from './archive.ts'
+import {crc32} from './archive.ts'
+import {join} from './bytes.ts'
 
 /** What goes into an archive: short content whole, other as a stream. */
 export interface NewEntry {

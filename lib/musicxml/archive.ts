@@ -1,4 +1,5 @@
 import {scoreError, type ScoreError} from '../diagnostic.ts'
+import {join} from './bytes.ts'
 import {inflate} from './inflate.ts'
 
 /** An entry of a zip archive, as its directory tells. Sizes in bytes. */
@@ -169,17 +170,6 @@ function crcTable(): Int32Array {
     table[i] = (sum >>> 8) ^ (table[sum & 0xff] as number)
   }
   return table
-}
-
-/** Pieces of bytes as one. */
-export function join(pieces: readonly Uint8Array[]): Uint8Array {
-  const joined = new Uint8Array(pieces.reduce((sum, piece) => sum + piece.length, 0))
-  let at = 0
-  for (const piece of pieces) {
-    joined.set(piece, at)
-    at += piece.length
-  }
-  return joined
 }
 
 function viewOf(bytes: Uint8Array): DataView {

@@ -1,5 +1,6 @@
 import {ScoreError, scoreError, type Diagnostic} from '../diagnostic.ts'
-import {damaged, join, readDirectory, readEntry, type Bytes, type Entry} from './archive.ts'
+import {damaged, readDirectory, readEntry, type Bytes, type Entry} from './archive.ts'
+import {join} from './bytes.ts'
 import {writeArchive, type NewEntry} from './archive-writer.ts'
 
 /** An `.mxl` container: a zip archive whose `META-INF/container.xml` names the score. */

@@ -1,4 +1,4 @@
-import {join} from './archive.ts'
+import {join} from './bytes.ts'
 import {scoreError, type ScoreError} from '../diagnostic.ts'
 
 /**

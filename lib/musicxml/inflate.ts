@@ -1,5 +1,10 @@
+import {join} from './bytes.ts'
+
 /** Compressed bytes inflated at a time: deflate makes at most 1032 times as many of them, whatever the sender wants. */
 const SLICE = 4096
+
+/** Inflated bytes handed on at a time, at least. */
+const PIECE = 128 * 1024
 
 /**
  * Bytes out of deflated ones, as they come. The platform does it where it can: a script would take the first megabytes to get
@@ -44,11 +49,19 @@ async function* inflateThrough(
   const reader = readable.getReader()
   const state = {isLeft: false}
   void feed(writable.getWriter(), packed, state)
+  let [pieces, size]: [Uint8Array[], number] = [[], 0]
   try {
     for (;;) {
       const {done, value} = await reader.read()
+      if (value) {
+        pieces.push(value)
+        size += value.length
+      }
+      // The platform gives small pieces, and whoever reads them pays for each.
+      if (size < PIECE && !done) continue
+      if (size > 0) yield join(pieces)
       if (done) return
-      yield value
+      ;[pieces, size] = [[], 0]
     }
   } finally {
     state.isLeft = true

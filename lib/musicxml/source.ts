@@ -1,6 +1,6 @@
 import {ScoreError, scoreError, type Place} from '../diagnostic.ts'
 import {isXmlSyntaxError} from '../xml/syntax-error.ts'
-import {join} from './archive.ts'
+import {join} from './bytes.ts'
 import {openContainer, type Container} from './container.ts'
 import {createDecoder, createEncoder, readEncoding, unicode, type Encoding} from './encoding.ts'
 
