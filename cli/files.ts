@@ -28,7 +28,21 @@ export async function openInput(path: string): Promise<Source> {
   const file = path === '-' ? await spool() : path
   refuseFolder(file, path)
   inputs.add(realpathSync(file))
-  return () => readChunks(file)
+  return Object.assign(() => readChunks(file), {inflate})
+}
+
+/** Node's own inflater gives pieces as large as one likes; those of its web streams are small, and cost more than they hold. */
+async function* inflate(packed: AsyncIterable<Uint8Array>): AsyncGenerator<Uint8Array> {
+  const {createInflateRaw} = await import('node:zlib')
+  const inflater = createInflateRaw({chunkSize: CHUNK})
+  // Copied, since the memory of a chunk is used again before the inflater has taken it.
+  const copies = async function* (): AsyncGenerator<Uint8Array> {
+    for await (const chunk of packed) yield chunk.slice()
+  }
+  const {Readable, pipeline} = await import('node:stream')
+  // An error of either is thrown by the inflater, to whoever reads it.
+  pipeline(Readable.from(copies()), inflater, () => {})
+  yield* inflater as AsyncIterable<Uint8Array>
 }
 
 /** The bytes of a file. They are waited for: nothing else is to be done meanwhile, and a stream would take longer. */

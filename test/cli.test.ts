@@ -250,6 +250,23 @@ describe('the command line', {timeout: 60_000}, () => {
     }
   })
 
+  it('refuses a compressed score that is cut or spoilt, wherever that is', () => {
+    const whole = file('whole.mxl')
+    expect(run(['concert', demo, '-o', whole, '--quiet']).status).toBe(0)
+    const bytes = readFileSync(whole)
+    const out = file('never.musicxml')
+    for (const at of [0.2, 0.5, 0.8]) {
+      const spoilt = Buffer.from(bytes)
+      spoilt.fill(0xff, Math.floor(bytes.length * at), Math.floor(bytes.length * at) + 40)
+      for (const content of [bytes.subarray(0, bytes.length * at), spoilt]) {
+        writeFileSync(file('bad.mxl'), content)
+        const {status, stderr} = run(['part', file('bad.mxl'), '-p', '9', '-o', out, '--quiet'])
+        expect([status, stderr]).toEqual([2, expect.stringMatching(/^error: .*\n$/)])
+        expect(existsSync(out)).toBe(false)
+      }
+    }
+  })
+
   it('does not pass for done where it waits for what never comes', () => {
     const stuck = `const {start} = require(${JSON.stringify(main)})
       const never = {[Symbol.asyncIterator]: () => ({next: () => new Promise(() => {})})}

@@ -1,6 +1,7 @@
 import {scoreError, type ScoreError} from '../diagnostic.ts'
 import {join} from './bytes.ts'
 import {inflate} from './inflate.ts'
+import type {Inflate} from './inflate.ts'
 
 /** An entry of a zip archive, as its directory tells. Sizes in bytes. */
 export interface Entry {
@@ -84,7 +85,11 @@ function decodeName(bytes: Uint8Array): string {
  * The inflated bytes of an entry, checked against size and checksum at the end. Throws `ScoreError` `container/encrypted`,
  * `container/too-large` or `container/damaged`.
  */
-export async function* readEntry(archive: Bytes, entry: Entry): AsyncGenerator<Uint8Array> {
+export async function* readEntry(
+  archive: Bytes,
+  entry: Entry,
+  means?: Inflate,
+): AsyncGenerator<Uint8Array> {
   const {name, size, method} = entry
   if (entry.encrypted) throw scoreError('container/encrypted', `${name} is encrypted`)
   if (size > LARGEST_ENTRY) throw tooLarge(name)
@@ -92,7 +97,7 @@ export async function* readEntry(archive: Bytes, entry: Entry): AsyncGenerator<U
   const packed = readPacked(archive, entry)
   let [sum, length] = [0, 0]
   const refuse = (reason: string): ScoreError => damaged(`${name}: ${reason}`)
-  for await (const chunk of method === 0 ? packed : inflate(packed, refuse)) {
+  for await (const chunk of method === 0 ? packed : inflate(packed, refuse, means)) {
     sum = crc32(chunk, sum)
     length += chunk.length
     if (length > size) throw damaged(`${name} is larger than it says`)

@@ -1,6 +1,7 @@
 import {ScoreError, scoreError, type Diagnostic} from '../diagnostic.ts'
 import {damaged, readDirectory, readEntry, type Bytes, type Entry} from './archive.ts'
 import {join} from './bytes.ts'
+import type {Inflate} from './inflate.ts'
 import {writeArchive, type NewEntry} from './archive-writer.ts'
 
 /** An `.mxl` container: a zip archive whose `META-INF/container.xml` names the score. */
@@ -27,13 +28,13 @@ const SCORE_TYPES = [`${MEDIA_TYPE}+xml`, MEDIA_TYPE, 'application/xml', 'text/x
  * `container/no-rootfile` (nothing names a score, or it is not there), `container/damaged`, `container/encrypted`,
  * `container/too-large`. Reading the score throws the last three as well.
  */
-export async function openContainer(archive: Bytes): Promise<Container> {
+export async function openContainer(archive: Bytes, inflate?: Inflate): Promise<Container> {
   const entries = await readDirectory(archive)
   const open = (rootfile: string): Container => ({
     rootfile,
     entries,
     archive,
-    score: () => readEntry(archive, findEntry(entries, rootfile)),
+    score: () => readEntry(archive, findEntry(entries, rootfile), inflate),
   })
   try {
     const text = new TextDecoder().decode(

@@ -8,11 +8,12 @@ const PIECE = 128 * 1024
 
 /**
  * Bytes out of deflated ones, as they come. The platform does it where it can: a script would take the first megabytes to get
- * fast. What cannot be inflated is thrown as `refuse` has it; an error of `packed` itself passes.
+ * fast. Or by the `means` of the caller. What cannot be inflated is thrown as `refuse` has it; an error of `packed` itself passes.
  */
 export async function* inflate(
   packed: AsyncIterable<Uint8Array>,
   refuse: (reason: string) => Error,
+  means: Inflate = inflateHere,
 ): AsyncGenerator<Uint8Array> {
   let fault: {readonly error: unknown} | undefined
   async function* watched(): AsyncGenerator<Uint8Array> {
@@ -23,12 +24,19 @@ export async function* inflate(
       throw error
     }
   }
-  const platform = openPlatform()
   try {
-    yield* platform ? inflateThrough(platform, watched()) : inflateByScript(watched())
+    yield* means(watched())
   } catch (error) {
     throw fault ? fault.error : refuse(error instanceof Error ? error.message : String(error))
   }
+}
+
+/** Bytes out of deflated ones; throws whatever says that they are none. */
+export type Inflate = (packed: AsyncIterable<Uint8Array>) => AsyncIterable<Uint8Array>
+
+function inflateHere(packed: AsyncIterable<Uint8Array>): AsyncIterable<Uint8Array> {
+  const platform = openPlatform()
+  return platform ? inflateThrough(platform, packed) : inflateByScript(packed)
 }
 
 type Platform = ReadableWritablePair<Uint8Array, BufferSource>

@@ -1,6 +1,7 @@
 import {ScoreError, scoreError, type Place} from '../diagnostic.ts'
 import {isXmlSyntaxError} from '../xml/syntax-error.ts'
 import {join} from './bytes.ts'
+import type {Inflate} from './inflate.ts'
 import {openContainer, type Container} from './container.ts'
 import {createDecoder, createEncoder, readEncoding, unicode, type Encoding} from './encoding.ts'
 
@@ -9,7 +10,11 @@ import {createDecoder, createEncoder, readEncoding, unicode, type Encoding} from
  * any size. A function because it is called several times: it must give the same each time. The memory of a chunk may be
  * used again for the next.
  */
-export type Source = () => AsyncIterable<string | Uint8Array>
+export interface Source {
+  (): AsyncIterable<string | Uint8Array>
+  /** How deflated bytes of an `.mxl` are inflated (RFC 1951, no header), where the source has better means than the library. */
+  readonly inflate?: Inflate | undefined
+}
 
 /** A source whose encoding is known. */
 export interface OpenSource {
@@ -39,7 +44,7 @@ export async function openSource(source: Source): Promise<OpenSource> {
     return {encoding: declared ? readEncoding(declared) : unicode('UTF-8'), decoded: true, source}
   }
   if (startsWith(head, [0x50, 0x4b])) {
-    const container = await openContainer(() => onlyBytes(source))
+    const container = await openContainer(() => onlyBytes(source), source.inflate)
     const inner = await readHead(container.score)
     if (typeof inner === 'string' || startsWith(inner, [0x50, 0x4b])) {
       throw scoreError('source/not-a-score', 'the container holds another container')

@@ -61,11 +61,7 @@ describe.each([
 
   test('and passes what the source throws', async () => {
     const own = new Error('the disk is gone')
-    async function* broken(): AsyncGenerator<Uint8Array> {
-      yield packed.subarray(0, 500)
-      throw own
-    }
-    await expect(all(start(broken(), refuse))).rejects.toBe(own)
+    await expect(all(start(broken(own), refuse))).rejects.toBe(own)
   })
 
   test('and may be left at any time', async () => {
@@ -91,3 +87,30 @@ describe.each([
     expect(read).toBeLessThan(text.length)
   })
 })
+
+describe('inflates by the means of the caller', () => {
+  test('and nothing else', async () => {
+    const result = await all(inflate(flow(new Uint8Array([1, 2, 3]), 2), refuse, oneMore))
+    expect([...result]).toEqual([2, 3, 4])
+  })
+
+  test('whose errors are refusals, while those of the source pass', async () => {
+    const job = all(inflate(flow(new Uint8Array([255]), 10), refuse, oneMore))
+    await expect(job).rejects.toThrow('refused: too much')
+    const own = new Error('the disk is gone')
+    const zeros = new Uint8Array(500)
+    await expect(all(inflate(broken(own, zeros), refuse, oneMore))).rejects.toBe(own)
+  })
+})
+
+async function* oneMore(given: AsyncIterable<Uint8Array>): AsyncGenerator<Uint8Array> {
+  for await (const chunk of given) {
+    if (chunk.includes(255)) throw new Error('too much')
+    yield chunk.map((byte) => byte + 1)
+  }
+}
+
+async function* broken(error: Error, first = packed.subarray(0, 500)): AsyncGenerator<Uint8Array> {
+  yield first
+  throw error
+}
