@@ -76,33 +76,34 @@ function cheapestPath(
   candidates: readonly ClefCandidate[],
   policy: ClefPolicy,
 ): number[] {
-  const back: Int8Array[] = []
+  const {length} = candidates
+  /** For each attack and clef, the clef before it on the cheapest way there. */
+  const back = new Int8Array(attacks.length * length)
   const bottoms = candidates.map(({clef, interval}) => bottomLine(clef) + interval.diatonic)
   const accepted = acceptedIn(bottoms, policy)
   let costs = candidates.map((_, index) => (index === 0 ? 0 : policy.change / 2))
-  for (const attack of attacks) {
-    const from = new Int8Array(candidates.length)
+  for (const [at, attack] of attacks.entries()) {
     const next = candidates.map((_, to) => {
       let best = costs[to] ?? Infinity
-      from[to] = to
+      let from = to
       costs.forEach((cost, index) => {
         const changed = cost + policy.change + attack.price
         if (index !== to && changed < best) {
           best = changed
-          from[to] = index
+          from = index
         }
       })
+      back[at * length + to] = from
       const lines = costOf(attack, bottoms[to] ?? 0, accepted[to] ?? policy)
       return best + lines + (to === 0 ? 0 : UNUSUAL)
     })
-    back.push(from)
     costs = next
   }
   let at = costs.indexOf(Math.min(...costs))
   const path = attacks.map(() => 0)
   for (let index = attacks.length - 1; index >= 0; index--) {
     path[index] = at
-    at = back[index]?.[at] ?? 0
+    at = back[index * length + at] ?? 0
   }
   return path
 }
