@@ -2,7 +2,7 @@ import type {Interval} from '../pitch/interval.ts'
 import {stepsAbove} from '../pitch/pitch.ts'
 import type {Clef} from '../staff/clef.ts'
 import {bottomLine} from '../staff/clef.ts'
-import {NOTE, measureOf, soundingAt} from '../survey/facts.ts'
+import {NOTE, soundingAt} from '../survey/facts.ts'
 import type {PartFacts, Position} from '../survey/facts.ts'
 import {DEFAULT_CLEFS} from './job.ts'
 import type {ClefPolicy} from './job.ts'
@@ -140,17 +140,10 @@ function readAttacks(
 ): Attack[] {
   const {notes} = facts
   const attacks: {measure: number; onset: number; low: number; high: number; price: number}[] = []
-  const order: {note: number; measure: number; onset: number}[] = []
-  for (let note = 0; note < notes.count; note++) {
-    if (facts.states[notes.state[note] ?? 0]?.staff !== staff) continue
-    const measure = measureOf(facts, note)
-    order.push({note, measure, onset: (notes.onset[note] ?? 0) / (facts.ticks[measure] ?? 1)})
-  }
-  order.sort((a, b) => a.measure - b.measure || a.onset - b.onset || a.note - b.note)
   const held = new Map<number, number>()
   let soundsUntil = 0
   let measureBefore = 0
-  for (const {note, measure, onset} of order) {
+  for (const {note, measure, onset} of notesOf(facts, staff)) {
     const flags = notes.flags[note] ?? 0
     const octaves = octavesAt(registers, {measure, onset})
     const line = facts.octaveLines[(notes.octaveLine[note] ?? 0) - 1]
@@ -183,4 +176,17 @@ function readAttacks(
     measureBefore = measure
   }
   return attacks
+}
+
+/** The notes of a staff by time, then as the document has them: it has them measure by measure. */
+function* notesOf({notes, ticks, firstNote, states}: PartFacts, staff: number) {
+  for (let measure = 0; measure < ticks.length; measure++) {
+    const order: {readonly note: number; readonly measure: number; readonly onset: number}[] = []
+    const end = firstNote[measure + 1] ?? notes.count
+    for (let note = firstNote[measure] ?? end; note < end; note++) {
+      if (states[notes.state[note] ?? 0]?.staff !== staff) continue
+      order.push({note, measure, onset: (notes.onset[note] ?? 0) / (ticks[measure] ?? 1)})
+    }
+    yield* order.toSorted((one, other) => one.onset - other.onset || one.note - other.note)
+  }
 }
