@@ -93,6 +93,7 @@ export async function readFacts(
       for await (const bytes of readBytes(score.open)) {
         checker.push(bytes)
         take(framer.push(bytes))
+        framer.takeBack()
       }
       checker.end()
     } catch (error) {

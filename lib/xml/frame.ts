@@ -91,6 +91,11 @@ export class Framer {
     return frames
   }
 
+  /** Nobody looks any more at the frames handed out so far: their memory may be used again. */
+  takeBack(): void {
+    this.#window.lent = false
+  }
+
   /**
    * The next bytes stand at another place: between parts some were left out. Throws `SyntaxError` in the midst of something.
    */
